@@ -9,7 +9,7 @@ import tideover.engine.site.Material;
 /** Short-time heating of conductors without loss of heat, for faults of up to 5 s. */
 public final class AdiabaticTable {
 
-    private final Map<Use, Map<Insulation, Row>> rows = new EnumMap<>(Use.class);
+    private final Map<Use, Map<Insulation, Factors>> factors = new EnumMap<>(Use.class);
 
     /** Where a conductor lies and so how warm it may be when the fault begins. */
     public enum Use {
@@ -32,13 +32,9 @@ public final class AdiabaticTable {
 
     public AdiabaticTable(List<Row> rows) {
         for (Row row : rows)
-            this.rows
-                    .computeIfAbsent(row.use(), u -> new EnumMap<>(Insulation.class))
-                    .put(row.insulation(), row);
-        for (Use use : Use.values())
-            for (Insulation insulation : Insulation.values())
-                if (!this.rows.getOrDefault(use, Map.of()).containsKey(insulation))
-                    throw new IllegalArgumentException("no k for %s, %s".formatted(use, insulation));
+            factors.computeIfAbsent(row.use(), u -> new EnumMap<>(Insulation.class))
+                    .put(row.insulation(), row.factors());
+        for (Use use : Use.values()) for (Insulation insulation : Insulation.values()) require(use, insulation);
     }
 
     /**
@@ -48,10 +44,10 @@ public final class AdiabaticTable {
      * @see "IEC 60364-4-43:2008, Table 43A; IEC 60364-5-54:2011, Tables A.54.2 and A.54.4"
      */
     public double k(Material material, Insulation insulation, Use use) {
-        Factors factors = rows.get(use).get(insulation).factors();
+        Factors both = require(use, insulation);
         return switch (material) {
-            case COPPER -> factors.copper();
-            case ALUMINIUM -> factors.aluminium();
+            case COPPER -> both.copper();
+            case ALUMINIUM -> both.aluminium();
         };
     }
 
@@ -66,5 +62,11 @@ public final class AdiabaticTable {
      */
     public static double smallestMm2(double faultCurrentA, double timeS, double k) {
         return faultCurrentA * Math.sqrt(timeS) / k;
+    }
+
+    private Factors require(Use use, Insulation insulation) {
+        Factors found = factors.getOrDefault(use, Map.of()).get(insulation);
+        if (found == null) throw new IllegalArgumentException("no k for %s, %s".formatted(use, insulation));
+        return found;
     }
 }

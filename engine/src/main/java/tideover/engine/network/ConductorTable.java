@@ -5,6 +5,7 @@ import java.util.Comparator;
 import java.util.EnumMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Objects;
 import tideover.engine.site.Material;
 
 /** Resistance and reactance of conductors: the largest resistance the conductor standard allows. */
@@ -78,7 +79,7 @@ public final class ConductorTable {
     public double resistanceOhmPerKm(Material material, double crossSectionMm2, double temperatureDegC) {
         if (!(crossSectionMm2 > 0))
             throw new IllegalArgumentException("crossSectionMm2 %s must be positive".formatted(crossSectionMm2));
-        return curves.get(material).resistanceOhmPerKm(crossSectionMm2, temperatureDegC);
+        return Objects.requireNonNull(curves.get(material)).resistanceOhmPerKm(crossSectionMm2, temperatureDegC);
     }
 
     /**

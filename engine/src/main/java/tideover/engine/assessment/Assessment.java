@@ -1,0 +1,35 @@
+package tideover.engine.assessment;
+
+import java.util.List;
+import java.util.Map;
+import tideover.engine.installation.Installation;
+import tideover.engine.rules.Finding;
+import tideover.engine.rules.FindingKey;
+import tideover.engine.rules.Phrase;
+import tideover.engine.rules.RuleBook;
+
+/**
+ * A judged site.
+ *
+ * @param installation the site, resolved
+ * @param rules        limits it was judged by
+ * @param findings     in the order of their keys
+ * @param verdict      their sum
+ * @param calculations the lines behind each finding; empty unless asked for
+ */
+public record Assessment(
+        Installation installation,
+        RuleBook rules,
+        List<Finding> findings,
+        Verdict verdict,
+        Map<FindingKey, List<Phrase>> calculations) {
+    public Assessment {
+        findings = List.copyOf(findings);
+        calculations = Map.copyOf(calculations);
+    }
+
+    /** Whether every binding finding is met or not applicable. */
+    public boolean requiredMet() {
+        return findings.stream().noneMatch(Finding::isBlocking);
+    }
+}

@@ -1,0 +1,117 @@
+package tideover.engine.installation;
+
+import java.util.ArrayList;
+import java.util.LinkedHashSet;
+import java.util.List;
+import java.util.Map;
+import java.util.Set;
+import tideover.engine.site.Conductor;
+import tideover.engine.site.FactId;
+import tideover.engine.site.Inverter;
+import tideover.engine.site.Thing;
+import tideover.engine.site.ThingId;
+
+/** Nodes and edges. Each thing in the path of power has twelve nodes: six conductors at two sets of terminals. */
+final class Netlist {
+
+    static final int CONDUCTORS = Conductor.values().length;
+    static final int PER_THING = 2 * CONDUCTORS;
+
+    private final Map<ThingId, Integer> indexes;
+    private final List<Edge> edges;
+    private final int[][] edgesAt;
+    private final Map<ThingId, Thing> fed;
+    private final Map<ThingId, ThingId> parents;
+    private final Map<ThingId, List<FactId>> gaps;
+    private final boolean supplyHasPen;
+
+    Netlist(
+            Map<ThingId, Integer> indexes,
+            int nodeCount,
+            List<Edge> edges,
+            Map<ThingId, Thing> fed,
+            Map<ThingId, ThingId> parents,
+            Map<ThingId, List<FactId>> gaps,
+            boolean supplyHasPen) {
+        this.indexes = indexes;
+        this.edges = List.copyOf(edges);
+        this.fed = fed;
+        this.parents = parents;
+        this.gaps = gaps;
+        this.supplyHasPen = supplyHasPen;
+        this.edgesAt = adjacency(nodeCount, this.edges);
+    }
+
+    private static int[][] adjacency(int nodeCount, List<Edge> edges) {
+        int[] degrees = new int[nodeCount];
+        for (Edge edge : edges) {
+            degrees[edge.from()]++;
+            degrees[edge.to()]++;
+        }
+        int[][] at = new int[nodeCount][];
+        for (int node = 0; node < nodeCount; node++) at[node] = new int[degrees[node]];
+        for (Edge edge : edges) {
+            at[edge.from()][--degrees[edge.from()]] = edge.index();
+            at[edge.to()][--degrees[edge.to()]] = edge.index();
+        }
+        return at;
+    }
+
+    List<Edge> edges() {
+        return edges;
+    }
+
+    int nodeCount() {
+        return edgesAt.length;
+    }
+
+    int[] edgesAt(int node) {
+        return edgesAt[node];
+    }
+
+    int node(ThingId thing, Terminals side, Conductor conductor) {
+        Integer index = indexes.get(thing);
+        if (index == null) throw new IllegalArgumentException(thing + " is not in the path of power");
+        return node(index, side, conductor);
+    }
+
+    static int node(int thingIndex, Terminals side, Conductor conductor) {
+        return thingIndex * PER_THING + side.ordinal() * CONDUCTORS + conductor.ordinal();
+    }
+
+    int mainEarth() {
+        return indexes.size() * PER_THING;
+    }
+
+    int neutralTerminal(ThingId source) {
+        boolean pen = source.equals(ThingId.SUPPLY) && supplyHasPen;
+        return node(source, Terminals.OUTGOING, pen ? Conductor.PEN : Conductor.N);
+    }
+
+    List<FactId> gaps(ThingId thing) {
+        List<FactId> all = new ArrayList<>(0);
+        ThingId at = thing;
+        while (at != null) {
+            all.addAll(gaps.getOrDefault(at, List.of()));
+            at = parents.get(at);
+        }
+        return all;
+    }
+
+    /** The things a thing is fed through, nearest first, ending with the supply where the way leads there. */
+    Set<ThingId> ancestors(ThingId thing) {
+        Set<ThingId> all = new LinkedHashSet<>();
+        ThingId at = parents.get(thing);
+        while (at != null && all.add(at)) at = parents.get(at);
+        return all;
+    }
+
+    Set<ThingId> sourcesBehind(ThingId thing) {
+        Set<ThingId> sources = new LinkedHashSet<>();
+        for (Map.Entry<ThingId, Thing> entry : fed.entrySet())
+            if (entry.getValue() instanceof Inverter
+                    && (entry.getKey().equals(thing) || ancestors(entry.getKey()).contains(thing)))
+                sources.add(entry.getKey());
+        return sources;
+    }
+}

@@ -1,0 +1,20 @@
+package tideover.engine.installation;
+
+import java.util.List;
+import tideover.engine.site.Thing;
+import tideover.engine.site.ThingId;
+
+/**
+ * A separate neutral in one operating state: everything joined by neutral conductors alone.
+ *
+ * @param sources       whose neutral terminals belong to it, live or not; the supply first
+ * @param live          whether a live source or a live line belongs to it
+ * @param earthed       its connections to earth, the network's own counted as the supply; one PEN with all its splits
+ *                      counts once
+ */
+public record NeutralGroup(List<ThingId> sources, boolean live, List<Thing> earthed) {
+    public NeutralGroup {
+        sources = List.copyOf(sources);
+        earthed = List.copyOf(earthed);
+    }
+}

@@ -1,0 +1,39 @@
+package tideover.engine.installation;
+
+import java.util.ArrayList;
+import java.util.List;
+import tideover.engine.site.Fed;
+import tideover.engine.site.ThingId;
+
+/**
+ * A way of current through the netlist.
+ *
+ * @param source where it begins
+ * @param edges  from the source to its end
+ */
+public record Path(ThingId source, List<Edge> edges) {
+    public Path {
+        edges = List.copyOf(edges);
+    }
+
+    /** The things whose supply cable, with its devices, lies on the way, from the source on. */
+    public List<Fed> feeds() {
+        List<Fed> feeds = new ArrayList<>();
+        for (Edge edge : edges) if (edge.part() == Edge.Part.FEED && edge.thing() instanceof Fed fed) feeds.add(fed);
+        return feeds;
+    }
+
+    /** The things on the way that hold a residual current device, from the source on. */
+    public List<Fed> rcds() {
+        List<Fed> rcds = new ArrayList<>();
+        for (Edge edge : edges)
+            if (edge.part() == Edge.Part.FEED && edge.thing() instanceof Fed fed && fed.rcd() != null) rcds.add(fed);
+        return rcds;
+    }
+
+    /** Whether the supply cable of a thing lies on the way. */
+    public boolean passes(ThingId thing) {
+        for (Edge edge : edges) if (edge.part() == Edge.Part.FEED && edge.thing().id().equals(thing)) return true;
+        return false;
+    }
+}
