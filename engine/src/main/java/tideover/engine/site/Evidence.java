@@ -6,7 +6,7 @@ import org.jspecify.annotations.Nullable;
 /**
  * Where a fact comes from. The narrowest evidence wins: one fact before a whole thing before all of house or plan.
  *
- * @param about    {@code thing.field} for one fact, {@code thing} for all facts of a thing, {@code house} or
+ * @param about    {@code thing.field} for one fact or a group of them, {@code thing} for all facts of a thing, {@code house} or
  *                 {@code plan} for all facts stated there
  * @param origin   who or what says so
  * @param by       person or instrument

@@ -34,8 +34,13 @@ public final class Origins {
 
     /** The evidence for a fact, if anybody has given any. */
     public Optional<Evidence> find(FactId fact) {
-        Evidence narrow = byText.get(fact.toString());
-        if (narrow == null) narrow = byText.get(fact.thing().text());
+        String about = fact.toString();
+        Evidence narrow = byText.get(about);
+        // From oven.cable.lengthM over oven.cable to oven.
+        for (int dot = about.lastIndexOf('.'); narrow == null && dot > 0; dot = about.lastIndexOf('.')) {
+            about = about.substring(0, dot);
+            narrow = byText.get(about);
+        }
         if (narrow == null) narrow = byText.get(isPlanned(fact) ? Evidence.PLAN : Evidence.HOUSE);
         return Optional.ofNullable(narrow);
     }

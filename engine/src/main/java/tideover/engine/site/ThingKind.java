@@ -49,4 +49,12 @@ public enum ThingKind {
         for (ThingKind kind : values()) if (kind.type.isInstance(thing)) return kind;
         throw new IllegalArgumentException(thing.id() + " is not in a list");
     }
+
+    /** The section of any thing: that of its kind, or {@code place}, {@code gridOperator}, {@code supply}. */
+    public static String sectionOf(Thing thing) {
+        if (thing instanceof Place) return "place";
+        if (thing instanceof GridOperator) return "gridOperator";
+        if (thing instanceof Supply) return "supply";
+        return of(thing).section;
+    }
 }
