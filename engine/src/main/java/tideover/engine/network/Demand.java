@@ -1,0 +1,119 @@
+package tideover.engine.network;
+
+import java.util.ArrayList;
+import java.util.Collection;
+import java.util.List;
+import java.util.Optional;
+import tideover.engine.installation.Installation;
+import tideover.engine.site.Circuit;
+import tideover.engine.site.Conductor;
+import tideover.engine.site.FactId;
+import tideover.engine.site.Fed;
+import tideover.engine.site.Inverter;
+import tideover.engine.site.Load;
+import tideover.engine.site.LoadKind;
+import tideover.engine.site.OperatingState;
+import tideover.engine.site.PerLine;
+import tideover.engine.site.ThingId;
+
+/** What circuits draw and inverters feed, per line. Currents are added as if in phase, which is the safe side. */
+public final class Demand {
+
+    private final Installation installation;
+    private final Coincidence coincidence;
+    private final double nominalVoltageV;
+
+    /**
+     * @param nominalVoltageV line to neutral [V]
+     */
+    public Demand(Installation installation, Coincidence coincidence, double nominalVoltageV) {
+        this.installation = installation;
+        this.coincidence = coincidence;
+        this.nominalVoltageV = nominalVoltageV;
+    }
+
+    /**
+     * Largest current of one circuit on each of its lines: as logged, else from its power.
+     *
+     * @return current [A]; nothing where the load is not known
+     */
+    public Optional<PerLine> findCurrentA(Circuit circuit) {
+        Load load = circuit.load();
+        List<Conductor> lines = installation.in(OperatingState.CONNECTED).lines(circuit);
+        if (load == null || lines.isEmpty()) return Optional.empty();
+        if (load.demandCurrentA() != null) return Optional.of(on(lines, load.demandCurrentA()));
+        if (load.powerW() == null) return Optional.empty();
+        double powerFactorRatio = load.powerFactorRatio() == null ? 1 : load.powerFactorRatio();
+        // Two lines without a neutral carry the power at the voltage between them; else each line takes its share.
+        boolean lineToLine = lines.size() == 2 && !circuit.has(Conductor.N) && !circuit.has(Conductor.PEN);
+        double voltageV = lineToLine ? Math.sqrt(3) * nominalVoltageV : lines.size() * nominalVoltageV;
+        return Optional.of(on(lines, load.powerW() / (voltageV * powerFactorRatio)));
+    }
+
+    /** What of a circuit's load is missing to know its current. */
+    public List<FactId> missing(Circuit circuit) {
+        return findCurrentA(circuit).isPresent() ? List.of() : List.of(circuit.fact("load.powerW"));
+    }
+
+    /** Worst credible current of several circuits together on each line [A]; circuits without a known load are left out. */
+    public PerLine togetherA(Collection<Circuit> circuits) {
+        return new PerLine(
+                togetherA(circuits, Conductor.L1), togetherA(circuits, Conductor.L2), togetherA(circuits, Conductor.L3));
+    }
+
+    private double togetherA(Collection<Circuit> circuits, Conductor line) {
+        double sum = 0;
+        double sockets = 0;
+        double largestSocket = 0;
+        for (Circuit circuit : circuits) {
+            Load load = circuit.load();
+            if (load == null) continue;
+            double currentA = findCurrentA(circuit).map(each -> each.of(line)).orElse(0.0);
+            if (load.demandCurrentA() != null) {
+                sum += currentA;
+            } else if (load.kind() == LoadKind.SOCKETS) {
+                sockets += currentA;
+                largestSocket = Math.max(largestSocket, currentA);
+            } else {
+                sum += load.kind() == LoadKind.LIGHTING ? coincidence.lightingRatio() * currentA : currentA;
+            }
+        }
+        return sum + largestSocket + coincidence.furtherSocketsRatio() * (sockets - largestSocket);
+    }
+
+    /**
+     * Largest current an inverter feeds on each of its lines.
+     *
+     * @return current [A]; nothing where no rating is known
+     */
+    public Optional<PerLine> findFeedInA(Inverter inverter) {
+        List<Conductor> lines = installation.in(OperatingState.CONNECTED).lines(inverter);
+        if (lines.isEmpty()) return Optional.empty();
+        Double powerVa = inverter.feedInPowerW() != null ? inverter.feedInPowerW() : inverter.ratedPowerVa();
+        if (powerVa != null) return Optional.of(on(lines, powerVa / (lines.size() * nominalVoltageV)));
+        return Optional.ofNullable(inverter.lineCurrentA()).map(currentA -> on(lines, currentA));
+    }
+
+    /** Circuits fed through a thing in the connected mode, itself included. */
+    public List<Circuit> circuitsBehind(ThingId thing) {
+        List<Circuit> behind = new ArrayList<>();
+        for (Circuit circuit : installation.circuits())
+            if (circuit.id().equals(thing) || installation.isBehind(circuit, thing)) behind.add(circuit);
+        return behind;
+    }
+
+    /** Inverters connected behind a thing, itself included. */
+    public List<Inverter> invertersBehind(ThingId thing) {
+        List<Inverter> behind = new ArrayList<>();
+        for (Inverter inverter : installation.inverters())
+            if (inverter.id().equals(thing) || installation.isBehind((Fed) inverter, thing)) behind.add(inverter);
+        return behind;
+    }
+
+    private static PerLine on(List<Conductor> lines, double currentA) {
+        return new PerLine(
+                lines.contains(Conductor.L1) ? currentA : 0,
+                lines.contains(Conductor.L2) ? currentA : 0,
+                lines.contains(Conductor.L3) ? currentA : 0);
+    }
+}

@@ -1,0 +1,81 @@
+package tideover.engine.network;
+
+import java.util.ArrayList;
+import java.util.Arrays;
+import java.util.Collections;
+import java.util.List;
+import java.util.Optional;
+import tideover.engine.installation.Edge;
+import tideover.engine.installation.Installation;
+import tideover.engine.installation.Path;
+import tideover.engine.installation.Terminals;
+import tideover.engine.installation.View;
+import tideover.engine.site.Conductor;
+import tideover.engine.site.Fed;
+import tideover.engine.site.ThingId;
+
+/**
+ * The ways fault current can take back to a source's neutral in one state: protective conductors, neutrals, closed
+ * links and earth. Of several the one of least impedance is taken, as the simple method of one path does.
+ */
+public final class EarthReturn {
+
+    private static final int NONE = -1;
+
+    private final Installation installation;
+    private final ThingId source;
+    private final double[] ohm;
+    private final int[] by;
+
+    public EarthReturn(Installation installation, View view, Impedances impedances, ThingId source) {
+        this.installation = installation;
+        this.source = source;
+        int nodes = installation.nodeCount();
+        ohm = new double[nodes];
+        by = new int[nodes];
+        Arrays.fill(ohm, Double.POSITIVE_INFINITY);
+        Arrays.fill(by, NONE);
+        int[] queue = new int[nodes + 1];
+        boolean[] queued = new boolean[nodes];
+        int head = 0;
+        int tail = 0;
+        int start = installation.neutralTerminal(source);
+        ohm[start] = 0;
+        queue[tail++] = start;
+        while (head != tail) {
+            int node = queue[head];
+            head = (head + 1) % queue.length;
+            queued[node] = false;
+            for (int index : installation.edgesAt(node)) {
+                Edge edge = installation.edges().get(index);
+                if (edge.carriesLine() || !view.isClosed(edge)) continue;
+                int next = edge.other(node);
+                double total = ohm[node] + impedances.ohm(edge);
+                if (total >= ohm[next]) continue;
+                ohm[next] = total;
+                by[next] = index;
+                if (queued[next]) continue;
+                queued[next] = true;
+                queue[tail] = next;
+                tail = (tail + 1) % queue.length;
+            }
+        }
+    }
+
+    /** The way back from the protective conductor of a thing, if there is one. */
+    public Optional<Path> find(Fed thing) {
+        for (Conductor conductor : new Conductor[] {Conductor.PE, Conductor.PEN}) {
+            int node = installation.node(thing.id(), Terminals.OUTGOING, conductor);
+            if (installation.edgesAt(node).length == 0 || ohm[node] == Double.POSITIVE_INFINITY) continue;
+            List<Edge> edges = new ArrayList<>(12);
+            for (int at = node; by[at] != NONE; ) {
+                Edge edge = installation.edges().get(by[at]);
+                edges.add(edge);
+                at = edge.other(at);
+            }
+            Collections.reverse(edges);
+            return Optional.of(new Path(source, edges));
+        }
+        return Optional.empty();
+    }
+}

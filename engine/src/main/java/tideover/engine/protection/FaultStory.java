@@ -1,0 +1,40 @@
+package tideover.engine.protection;
+
+import java.util.List;
+import tideover.engine.site.Conductor;
+import tideover.engine.site.EarthingSystem;
+import tideover.engine.site.FactId;
+import tideover.engine.site.ThingId;
+
+/**
+ * A fault from a line to the protective conductor at the far end of a thing's cable.
+ *
+ * @param source    what feeds it
+ * @param line      faulty line
+ * @param system    earthing system the fault meets in this state: TN where it returns over conductors, TT over earth,
+ *                  IT where it has no way back
+ * @param voltageV  driving voltage, line to earth [V]
+ * @param loopOhm   impedance of the loop [Ω]; +infinity where there is no way back
+ * @param currentA  smallest fault current, r.m.s. [A]
+ * @param clearing  how it ends
+ * @param acting    things whose residual current devices see the fault
+ * @param facts     facts this rests on
+ * @param missing   facts that might give a quicker end
+ */
+public record FaultStory(
+        ThingId source,
+        Conductor line,
+        EarthingSystem system,
+        double voltageV,
+        double loopOhm,
+        double currentA,
+        Clearing clearing,
+        List<ThingId> acting,
+        List<FactId> facts,
+        List<FactId> missing) {
+    public FaultStory {
+        acting = List.copyOf(acting);
+        facts = List.copyOf(facts);
+        missing = List.copyOf(missing);
+    }
+}

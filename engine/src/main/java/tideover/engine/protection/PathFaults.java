@@ -1,0 +1,316 @@
+package tideover.engine.protection;
+
+import static tideover.engine.rules.PhraseArg.amount;
+import static tideover.engine.rules.PhraseArg.name;
+
+import java.util.ArrayList;
+import java.util.EnumMap;
+import java.util.HashMap;
+import java.util.IdentityHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import org.jspecify.annotations.Nullable;
+import tideover.engine.installation.Edge;
+import tideover.engine.installation.Installation;
+import tideover.engine.installation.Path;
+import tideover.engine.installation.View;
+import tideover.engine.network.EarthReturn;
+import tideover.engine.network.Impedances;
+import tideover.engine.rules.Trace;
+import tideover.engine.rules.Unit;
+import tideover.engine.site.Circuit;
+import tideover.engine.site.Conductor;
+import tideover.engine.site.EarthingSystem;
+import tideover.engine.site.FactId;
+import tideover.engine.site.Fed;
+import tideover.engine.site.Inverter;
+import tideover.engine.site.OperatingState;
+import tideover.engine.site.OvercurrentDevice;
+import tideover.engine.site.OvercurrentKind;
+import tideover.engine.site.RcdDelay;
+import tideover.engine.site.ResidualDevice;
+import tideover.engine.site.Supply;
+import tideover.engine.site.ThingId;
+
+/**
+ * Faults by the simple method: one way of the line there, one way back, absolute values added, and for an inverter the
+ * current it gives at most.
+ *
+ * @see "IEC 60364-4-41:2005+A1:2017, 411.4.4 and 411.5.3"
+ */
+final class PathFaults implements FaultStudy {
+
+    private static final double NOMINAL_VOLTAGE_V = 230;
+    /** Voltage that may remain after a source has shut down [V] (IEC 60364-4-41, 419.2). */
+    private static final double SAFE_VOLTAGE_V = 50;
+
+    private final Installation installation;
+    private final Tables tables;
+    private final FaultAssumptions assumptions;
+    private final Impedances impedances;
+    private final Map<OperatingState, Map<ThingId, EarthReturn>> returns = new EnumMap<>(OperatingState.class);
+    private final Map<OperatingState, Map<ThingId, List<FaultStory>>> stories = new EnumMap<>(OperatingState.class);
+    private final Map<OvercurrentDevice, Optional<TripCurve>> curves = new IdentityHashMap<>();
+
+    PathFaults(Installation installation, Tables tables, FaultAssumptions assumptions) {
+        this.installation = installation;
+        this.tables = tables;
+        this.assumptions = assumptions;
+        this.impedances = new Impedances(installation, tables.conductors(), assumptions.loopTemperatureDegC());
+    }
+
+    @Override
+    public List<FaultStory> lineToEarth(Fed thing, OperatingState state) {
+        return stories.computeIfAbsent(state, s -> new HashMap<>())
+                .computeIfAbsent(thing.id(), id -> tell(thing, installation.in(state)));
+    }
+
+    private List<FaultStory> tell(Fed thing, View view) {
+        List<FaultStory> told = new ArrayList<>(3);
+        for (Conductor line : view.lines(thing))
+            for (ThingId source : view.sourcesAt(thing.id(), line)) {
+                // An inverter's own terminals: its cable is judged with the grid as the source.
+                if (!source.equals(thing.id())) told.add(tell(thing, view, line, source, Trace.NONE));
+            }
+        return List.copyOf(told);
+    }
+
+    private EarthReturn earthReturn(View view, ThingId source) {
+        return returns.computeIfAbsent(view.state(), s -> new HashMap<>())
+                .computeIfAbsent(source, id -> new EarthReturn(installation, view, impedances, id));
+    }
+
+    @Override
+    public void explain(FaultStory story, Fed thing, OperatingState state, Trace trace) {
+        if (trace.isOn()) tell(thing, installation.in(state), story.line(), story.source(), trace);
+    }
+
+    private FaultStory tell(Fed thing, View view, Conductor line, ThingId source, Trace trace) {
+        Path there = view.findLinePath(source, thing.id(), line).orElseThrow();
+        Path back = earthReturn(view, source).find(thing).orElse(null);
+        List<FactId> facts = new ArrayList<>();
+        List<FactId> missing = new ArrayList<>(0);
+        Inverter inverter = installation.findFed(source).orElse(null) instanceof Inverter i ? i : null;
+        double voltageV = voltageV(inverter, facts);
+        double loopOhm = loopOhm(thing, there, back, inverter == null, facts, missing, trace);
+        double drivenA = voltageV / loopOhm;
+        double limitA = inverter == null ? Double.POSITIVE_INFINITY : limitA(inverter, facts, missing);
+        double currentA = back == null ? 0 : Math.min(drivenA, limitA);
+        if (trace.isOn()) {
+            if (inverter != null) trace.line("calculation.fault.sourceLimit", name(source), amount(limitA, Unit.A));
+            trace.line(
+                    "calculation.fault.current",
+                    amount(voltageV, Unit.V),
+                    amount(loopOhm, Unit.OHM),
+                    amount(currentA, Unit.A));
+        }
+        List<ThingId> acting = new ArrayList<>(2);
+        Clearing clearing = clearing(there, back, currentA, inverter, drivenA >= limitA, acting, facts, missing, trace);
+        return new FaultStory(
+                source, line, system(back), voltageV, loopOhm, currentA, clearing, acting, facts, missing);
+    }
+
+    private double voltageV(@Nullable Inverter inverter, List<FactId> facts) {
+        if (inverter != null)
+            return inverter.islandVoltageV() == null ? NOMINAL_VOLTAGE_V : inverter.islandVoltageV();
+        Supply supply = installation.supply();
+        facts.add(supply.fact("nominalVoltageV"));
+        double nominalVoltageV = supply.nominalVoltageV() == null ? NOMINAL_VOLTAGE_V : supply.nominalVoltageV();
+        return nominalVoltageV * assumptions.voltageFactorRatio();
+    }
+
+    private double loopOhm(
+            Fed thing,
+            Path there,
+            @Nullable Path back,
+            boolean fromGrid,
+            List<FactId> facts,
+            List<FactId> missing,
+            Trace trace) {
+        if (back == null) {
+            trace.line("calculation.fault.noReturn");
+            return Double.POSITIVE_INFINITY;
+        }
+        if (fromGrid && thing instanceof Circuit circuit && circuit.loopImpedanceOhm() != null) {
+            facts.add(circuit.fact("loopImpedanceOhm"));
+            // The margin of a measured loop lies in the share it may reach; the voltage factor is taken back out.
+            double loopOhm = circuit.loopImpedanceOhm()
+                    * assumptions.voltageFactorRatio()
+                    / assumptions.measuredLoopRatio();
+            trace.line(
+                    "calculation.fault.measuredLoop",
+                    amount(circuit.loopImpedanceOhm(), Unit.OHM),
+                    amount(assumptions.measuredLoopRatio(), Unit.RATIO),
+                    amount(loopOhm, Unit.OHM));
+            return loopOhm;
+        }
+        double thereOhm = sum(there, facts, missing);
+        double backOhm = sum(back, facts, missing);
+        double sourceOhm = 0;
+        if (fromGrid) {
+            Supply supply = installation.supply();
+            facts.add(supply.fact("loopImpedanceOhm"));
+            if (supply.loopImpedanceOhm() == null) missing.add(supply.fact("loopImpedanceOhm"));
+            else sourceOhm = supply.loopImpedanceOhm();
+        }
+        double loopOhm = sourceOhm + thereOhm + backOhm;
+        trace.line(
+                "calculation.fault.loop",
+                amount(sourceOhm, Unit.OHM),
+                amount(thereOhm, Unit.OHM),
+                amount(backOhm, Unit.OHM),
+                amount(loopOhm, Unit.OHM));
+        return loopOhm;
+    }
+
+    private double sum(Path path, List<FactId> facts, List<FactId> missing) {
+        double ohm = 0;
+        for (Edge edge : path.edges()) {
+            List<FactId> unknown = impedances.missing(edge);
+            ohm += impedances.ohm(edge);
+            for (FactId fact : unknown) if (!missing.contains(fact)) missing.add(fact);
+            if (edge.part() == Edge.Part.FEED && ((Fed) edge.thing()).cable() != null)
+                facts.add(edge.thing().fact("cable.lengthM"));
+            if (edge.part() == Edge.Part.ELECTRODE) facts.add(edge.thing().fact("resistanceOhm"));
+            if (edge.part() == Edge.Part.NETWORK_EARTH) facts.add(edge.thing().fact("networkElectrodeOhm"));
+        }
+        return ohm;
+    }
+
+    /** The current an inverter gives into a fault; where its maker states none, what it gives all the time. */
+    private static double limitA(Inverter inverter, List<FactId> facts, List<FactId> missing) {
+        if (inverter.faultCurrentA() != null) {
+            facts.add(inverter.fact("faultCurrentA"));
+            return inverter.faultCurrentA();
+        }
+        if (inverter.lineCurrentA() != null) {
+            facts.add(inverter.fact("lineCurrentA"));
+            return inverter.lineCurrentA();
+        }
+        missing.add(inverter.fact("faultCurrentA"));
+        return 0;
+    }
+
+    private static EarthingSystem system(@Nullable Path back) {
+        if (back == null) return EarthingSystem.IT;
+        for (Edge edge : back.edges()) if (edge.part() == Edge.Part.ELECTRODE) return EarthingSystem.TT;
+        return EarthingSystem.TN_S;
+    }
+
+    private Clearing clearing(
+            Path there,
+            @Nullable Path back,
+            double currentA,
+            @Nullable Inverter inverter,
+            boolean limited,
+            List<ThingId> acting,
+            List<FactId> facts,
+            List<FactId> missing,
+            Trace trace) {
+        Clearing best = new Clearing.Never();
+        if (inverter == null && installation.supply().mainFuse() != null)
+            best = quicker(best, overcurrent(ThingId.SUPPLY, "mainFuse", installation.supply().mainFuse(), currentA, missing, trace));
+        for (Edge edge : there.edges()) {
+            if (edge.part() != Edge.Part.FEED || !(edge.thing() instanceof Fed fed)) continue;
+            ResidualDevice rcd = fed.rcd();
+            if (rcd != null && back != null && !isBlind(fed, back)) {
+                acting.add(fed.id());
+                best = quicker(best, residual(fed, rcd, currentA, facts, missing, trace));
+            }
+            if (fed.protection() != null)
+                best = quicker(best, overcurrent(fed.id(), "protection", fed.protection(), currentA, missing, trace));
+        }
+        if (inverter != null && limited && back != null) best = quicker(best, shutdown(inverter, facts, missing, trace));
+        return best instanceof Clearing.Never && !missing.isEmpty() ? new Clearing.Unknown(missing) : best;
+    }
+
+    /** An RCD is blind where the fault current comes back through its own neutral. */
+    private static boolean isBlind(Fed rcd, Path back) {
+        for (Edge edge : back.edges())
+            if (edge.part() == Edge.Part.FEED
+                    && edge.conductor().isNeutral()
+                    && edge.thing().id().equals(rcd.id())) return true;
+        return false;
+    }
+
+    private static Clearing quicker(Clearing a, Clearing b) {
+        return b.latestS() < a.latestS() ? b : a;
+    }
+
+    private Clearing residual(
+            Fed fed, ResidualDevice rcd, double currentA, List<FactId> facts, List<FactId> missing, Trace trace) {
+        facts.add(fed.fact("rcd.ratedResidualCurrentA"));
+        if (rcd.ratedResidualCurrentA() == null) {
+            missing.add(fed.fact("rcd.ratedResidualCurrentA"));
+            return new Clearing.Never();
+        }
+        RcdDelay delay = rcd.delay() == null ? RcdDelay.SELECTIVE : rcd.delay();
+        double multiple = currentA / rcd.ratedResidualCurrentA();
+        double latestS = tables.rcdTimes().latestS(delay, multiple);
+        trace.line(
+                "calculation.fault.residual",
+                name(fed.id()),
+                amount(rcd.ratedResidualCurrentA(), Unit.RESIDUAL_A),
+                amount(multiple, Unit.RATIO),
+                amount(latestS, Unit.S));
+        return latestS == Double.POSITIVE_INFINITY
+                ? new Clearing.Never()
+                : new Clearing.ByDevice(
+                        fed.id(),
+                        Clearing.DeviceKind.RESIDUAL_CURRENT,
+                        tables.rcdTimes().earliestS(delay, multiple),
+                        latestS);
+    }
+
+    private Clearing overcurrent(
+            ThingId thing,
+            String part,
+            OvercurrentDevice device,
+            double currentA,
+            List<FactId> missing,
+            Trace trace) {
+        TripCurve curve = findCurve(device).orElse(null);
+        if (curve == null) {
+            missing.add(new FactId(thing, part + (device.ratedCurrentA() == null ? ".ratedCurrentA" : ".curve")));
+            return new Clearing.Never();
+        }
+        double latestS = curve.latestS(currentA);
+        trace.line(
+                "calculation.fault.overcurrent",
+                name(thing),
+                amount(curve.ratedCurrentA(), Unit.A),
+                amount(currentA, Unit.A),
+                amount(latestS, Unit.S));
+        return latestS == Double.POSITIVE_INFINITY
+                ? new Clearing.Never()
+                : new Clearing.ByDevice(
+                        thing, Clearing.DeviceKind.OVERCURRENT, curve.earliestS(currentA), latestS);
+    }
+
+    private Optional<TripCurve> findCurve(OvercurrentDevice device) {
+        return curves.computeIfAbsent(device, d -> {
+            if (d.kind() == null || d.ratedCurrentA() == null) return Optional.empty();
+            if (d.kind() == OvercurrentKind.FUSE) return tables.tripCurves().findFuse(d.ratedCurrentA());
+            return d.curve() == null
+                    ? Optional.empty()
+                    : tables.tripCurves().findBreaker(d.kind(), d.curve(), d.ratedCurrentA());
+        });
+    }
+
+    private static Clearing shutdown(Inverter inverter, List<FactId> facts, List<FactId> missing, Trace trace) {
+        facts.add(inverter.fact("shutOffTimeS"));
+        facts.add(inverter.fact("shutOffVoltageV"));
+        if (inverter.shutOffTimeS() == null) missing.add(inverter.fact("shutOffTimeS"));
+        if (inverter.shutOffVoltageV() == null) missing.add(inverter.fact("shutOffVoltageV"));
+        if (inverter.shutOffTimeS() == null || inverter.shutOffVoltageV() == null) return new Clearing.Never();
+        trace.line(
+                "calculation.fault.shutdown",
+                name(inverter.id()),
+                amount(inverter.shutOffTimeS(), Unit.S),
+                amount(inverter.shutOffVoltageV(), Unit.V));
+        return inverter.shutOffVoltageV() <= SAFE_VOLTAGE_V
+                ? new Clearing.BySourceShutdown(inverter.id(), inverter.shutOffTimeS(), inverter.shutOffVoltageV())
+                : new Clearing.Never();
+    }
+}
