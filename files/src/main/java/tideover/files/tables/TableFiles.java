@@ -1,0 +1,177 @@
+package tideover.files.tables;
+
+import java.util.EnumMap;
+import java.util.HashMap;
+import java.util.List;
+import java.util.Map;
+import tideover.engine.network.AdiabaticTable;
+import tideover.engine.network.Ampacity;
+import tideover.engine.network.AmpacityTable;
+import tideover.engine.network.ConductorTable;
+import tideover.engine.network.LoadedConductors;
+import tideover.engine.network.ProtectiveConductorTable;
+import tideover.engine.network.Surroundings;
+import tideover.engine.protection.CircuitRole;
+import tideover.engine.protection.DisconnectionTimes;
+import tideover.engine.protection.Guarantee;
+import tideover.engine.protection.RcdTimes;
+import tideover.engine.protection.RcdTypes;
+import tideover.engine.protection.Tables;
+import tideover.engine.protection.TripCurves;
+import tideover.engine.site.Curve;
+import tideover.engine.site.EarthingSystem;
+import tideover.engine.site.InstallationMethod;
+import tideover.engine.site.Insulation;
+import tideover.engine.site.Material;
+import tideover.engine.site.OvercurrentKind;
+import tideover.engine.site.RcdDelay;
+import tideover.engine.site.RcdType;
+
+/** Reads the tables that come with the program. */
+public final class TableFiles {
+
+    private static final double A_PER_MILLI_A = 0.001;
+    private static final double S_PER_H = 3600;
+
+    /** Names of the CSV files, for whoever lists them. */
+    public static final List<String> NAMES = List.of(
+            "conductor-resistance.csv",
+            "conductor-constants.csv",
+            "ampacity.csv",
+            "ampacity-temperature.csv",
+            "ampacity-grouping.csv",
+            "protective-conductor.csv",
+            "adiabatic-k.csv",
+            "breaker-tripping.csv",
+            "fuse-gg-melting.csv",
+            "fuse-gg-conventional.csv",
+            "rcd-times.csv",
+            "rcd-types.csv",
+            "disconnection-times.csv");
+
+    private TableFiles() {}
+
+    /** All tables, read anew. */
+    public static Tables load() {
+        return new Tables(
+                conductors(),
+                ampacity(),
+                new ProtectiveConductorTable(Table.read("protective-conductor.csv")
+                        .map(row -> new ProtectiveConductorTable.Row(
+                                row.number("lineUpToMm2"),
+                                row.number("crossSectionMm2"),
+                                row.number("crossSectionRatio"),
+                                row.source()))),
+                new AdiabaticTable(Table.read("adiabatic-k.csv")
+                        .map(row -> new AdiabaticTable.Row(
+                                row.word("use", AdiabaticTable.Use.class),
+                                row.word("insulation", Insulation.class),
+                                new AdiabaticTable.Factors(row.number("kCopper"), row.number("kAluminium"))))),
+                tripCurves(),
+                new RcdTimes(Table.read("rcd-times.csv")
+                        .map(row -> new RcdTimes.Row(
+                                row.word("delay", RcdDelay.class),
+                                row.number("multipleRatio"),
+                                row.number("earliestS"),
+                                row.number("latestS"),
+                                row.source()))),
+                new RcdTypes(Table.read("rcd-types.csv")
+                        .map(row -> new RcdTypes.Row(
+                                row.word("type", RcdType.class),
+                                row.number("toleratedSmoothDcMilliA") * A_PER_MILLI_A,
+                                row.number("toleratedSmoothDcRatio"),
+                                row.source()))),
+                new DisconnectionTimes(Table.read("disconnection-times.csv")
+                        .flatMap(row -> row.words("systems", EarthingSystem.class).stream()
+                                .map(system -> new DisconnectionTimes.Row(
+                                        system,
+                                        row.word("role", CircuitRole.class),
+                                        row.number("aboveVoltageV"),
+                                        row.number("upToVoltageV"),
+                                        row.number("timeS"),
+                                        row.source()))
+                                .toList())));
+    }
+
+    private static ConductorTable conductors() {
+        Map<String, Double> constants = new HashMap<>();
+        for (Table.Row row : Table.read("conductor-constants.csv").rows())
+            constants.put(row.text("quantity"), row.number("value"));
+        Map<Material, Double> zeroResistanceDegC = new EnumMap<>(Material.class);
+        zeroResistanceDegC.put(Material.COPPER, require(constants, "zeroResistanceCopper"));
+        zeroResistanceDegC.put(Material.ALUMINIUM, require(constants, "zeroResistanceAluminium"));
+        return new ConductorTable(
+                Table.read("conductor-resistance.csv")
+                        .map(row -> new ConductorTable.Row(
+                                row.word("material", Material.class),
+                                row.number("crossSectionMm2"),
+                                row.number("resistanceOhmPerKm"))),
+                zeroResistanceDegC,
+                new ConductorTable.Reactance(
+                        require(constants, "reactance"), require(constants, "reactanceFromCrossSection")));
+    }
+
+    private static double require(Map<String, Double> constants, String quantity) {
+        Double value = constants.get(quantity);
+        if (value == null) throw new IllegalStateException("table conductor-constants.csv has no " + quantity);
+        return value;
+    }
+
+    private static AmpacityTable ampacity() {
+        return new AmpacityTable(
+                Table.read("ampacity.csv")
+                        .map(row -> new AmpacityTable.Row(
+                                row.word("material", Material.class),
+                                row.word("insulation", Insulation.class),
+                                row.word("method", InstallationMethod.class),
+                                row.word("loadedConductors", LoadedConductors.class),
+                                row.number("crossSectionMm2"),
+                                new Ampacity(row.number("currentA"), row.source()))),
+                Table.read("ampacity-temperature.csv")
+                        .map(row -> new AmpacityTable.Temperature(
+                                row.word("medium", Surroundings.class),
+                                row.word("insulation", Insulation.class),
+                                row.number("ambientDegC"),
+                                row.number("factorRatio"))),
+                Table.read("ampacity-grouping.csv")
+                        .flatMap(row -> row.words("methods", InstallationMethod.class).stream()
+                                .map(method -> new AmpacityTable.Grouping(
+                                        method, (int) row.number("circuits"), row.number("factorRatio")))
+                                .toList()));
+    }
+
+    private static TripCurves tripCurves() {
+        return new TripCurves(
+                Table.read("breaker-tripping.csv").flatMap(TableFiles::breakerPoints),
+                Table.read("fuse-gg-melting.csv")
+                        .map(row -> new TripCurves.FusePoint(
+                                row.number("ratedCurrentA"),
+                                row.word("melts", Guarantee.class),
+                                row.number("timeS"),
+                                row.number("currentA"),
+                                row.source())),
+                Table.read("fuse-gg-conventional.csv")
+                        .map(row -> new TripCurves.FuseConventional(
+                                row.number("ratedFromA"),
+                                row.number("nonFusingRatio"),
+                                row.number("fusingRatio"),
+                                row.number("cableFusingRatio"),
+                                row.number("timeH") * S_PER_H,
+                                row.source())));
+    }
+
+    private static List<TripCurves.BreakerPoint> breakerPoints(Table.Row row) {
+        return row.words("devices", OvercurrentKind.class).stream()
+                .flatMap(kind -> row.words("curves", Curve.class).stream()
+                        .map(curve -> new TripCurves.BreakerPoint(
+                                kind,
+                                curve,
+                                row.number("ratedAboveA"),
+                                row.number("ratedUpToA"),
+                                row.number("multipleRatio"),
+                                row.word("trips", Guarantee.class),
+                                row.number("timeS"),
+                                row.source())))
+                .toList();
+    }
+}
