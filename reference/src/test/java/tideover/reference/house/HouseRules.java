@@ -39,6 +39,8 @@ class HouseRules {
 
     /** Values whose unit stands beside them, or in the name of the variable that holds them. */
     private static final Set<String> VALUE_TYPES = Set.of(
+            "tideover.bench.ColdStart",
+            "tideover.bench.Figure",
             "tideover.engine.site.PerLine",
             "tideover.engine.network.AdiabaticTable$Factors",
             "tideover.engine.rules.Limit",

@@ -1,0 +1,94 @@
+package tideover.bench;
+
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.time.LocalDate;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Locale;
+import java.util.stream.Collectors;
+
+/** Runs benchmarks and prints one line for each figure. */
+public final class Measure {
+
+    private final Path home;
+    private final List<String> names = new ArrayList<>();
+    private Path site;
+    private Recording recording = Recording.OFF;
+
+    private enum Recording {
+        ON,
+        OFF
+    }
+
+    private Measure(Path home) {
+        this.home = home;
+        this.site = home.resolve("examples/town-house.yaml");
+    }
+
+    /** Arguments: the project's folder, then those of {@code ./measure}. */
+    public static void main(String[] arguments) throws IOException {
+        Measure measure = new Measure(Path.of(arguments[0]));
+        String trouble = measure.understand(List.of(arguments).subList(1, arguments.length));
+        if (!trouble.isEmpty()) {
+            System.err.println("measure: " + trouble);
+            System.exit(2);
+        }
+        measure.run();
+    }
+
+    private List<Benchmark> all() {
+        Program program = new Program(home.resolve("tideover"));
+        return List.of(
+                new ColdStart(
+                        "check-cold",
+                        "`./tideover check`, whole process",
+                        0.7,
+                        program,
+                        "check",
+                        ColdStart.Output.STANDARD_OUTPUT),
+                new ColdStart(
+                        "handover-cold",
+                        "`./tideover handover`, whole process",
+                        4,
+                        program,
+                        "handover",
+                        ColdStart.Output.FOLDER));
+    }
+
+    /** Takes the arguments in. @return what is wrong with them; empty if nothing is */
+    private String understand(List<String> arguments) {
+        String known = all().stream().map(Benchmark::name).collect(Collectors.joining(", "));
+        for (int i = 0; i < arguments.size(); i++) {
+            String argument = arguments.get(i);
+            if (argument.equals("--record")) recording = Recording.ON;
+            else if (argument.equals("--site")) {
+                if (++i == arguments.size()) return "--site needs a site file after it";
+                site = Path.of(arguments.get(i));
+            } else if (all().stream().anyMatch(benchmark -> benchmark.name().equals(argument))) names.add(argument);
+            else return "'%s' is not known; there are %s, --site FILE and --record".formatted(argument, known);
+        }
+        if (!Files.isReadable(site)) return site + " cannot be read; give a site file with --site FILE";
+        return "";
+    }
+
+    private void run() throws IOException {
+        PerformancePage page = PerformancePage.read(home.resolve("docs/performance.md"));
+        for (Benchmark benchmark : all()) {
+            if (!names.isEmpty() && !names.contains(benchmark.name())) continue;
+            Figure figure = benchmark.run(site);
+            System.out.printf(
+                    Locale.ROOT,
+                    "%-16s %10.4g  %-3s  below %-6s  %s  %s%n",
+                    benchmark.name(),
+                    figure.value(),
+                    benchmark.unit(),
+                    benchmark.aim(),
+                    figure.work(),
+                    figure.digest());
+            page.put(benchmark, figure, LocalDate.now());
+        }
+        if (recording == Recording.ON) page.write();
+    }
+}
