@@ -1,0 +1,58 @@
+package tideover.papers;
+
+import java.io.IOException;
+import java.io.InputStream;
+import java.io.InputStreamReader;
+import java.io.UncheckedIOException;
+import java.nio.charset.StandardCharsets;
+import java.util.HashMap;
+import java.util.List;
+import java.util.Locale;
+import java.util.Map;
+import java.util.Optional;
+import java.util.Properties;
+
+/**
+ * The texts of one language by key. English lies in {@code NAME.properties}; a further language lays
+ * {@code NAME_xx.properties} over it, so that a sentence not yet translated appears in English.
+ */
+final class Bundle {
+
+    /** The files, in the order of reading; a key stands in one of them only. */
+    static final List<String> FILES = List.of("words", "findings", "calculation", "papers", "problems");
+
+    private final Map<String, String> texts;
+
+    private Bundle(Map<String, String> texts) {
+        this.texts = texts;
+    }
+
+    static Bundle of(Locale locale) {
+        Map<String, String> texts = new HashMap<>(1024);
+        for (String file : FILES) {
+            read(file + ".properties", texts);
+            if (!locale.getLanguage().equals("en")) read(file + "_" + locale.getLanguage() + ".properties", texts);
+        }
+        return new Bundle(texts);
+    }
+
+    private static void read(String name, Map<String, String> texts) {
+        try (InputStream bytes = Bundle.class.getResourceAsStream(name)) {
+            if (bytes == null) return;
+            Properties properties = new Properties();
+            properties.load(new InputStreamReader(bytes, StandardCharsets.UTF_8));
+            properties.forEach((key, text) -> texts.put((String) key, (String) text));
+        } catch (IOException e) {
+            throw new UncheckedIOException("cannot read the texts " + name, e);
+        }
+    }
+
+    Optional<String> find(String key) {
+        return Optional.ofNullable(texts.get(key));
+    }
+
+    /** All texts by key. */
+    Map<String, String> texts() {
+        return Map.copyOf(texts);
+    }
+}
