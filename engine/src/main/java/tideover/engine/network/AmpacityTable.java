@@ -40,7 +40,8 @@ public final class AmpacityTable {
         List<List<Row>> byKey = new ArrayList<>(keys);
         for (int i = 0; i < keys; i++) byKey.add(new ArrayList<>(11));
         for (Row row : rows)
-            byKey.get(key(row.material(), row.insulation(), row.method(), row.loaded())).add(row);
+            byKey.get(key(row.material(), row.insulation(), row.method(), row.loaded()))
+                    .add(row);
         byKey.forEach(list -> list.sort(Comparator.comparingDouble(Row::crossSectionMm2)));
         rowsByKey = byKey.stream().map(List::copyOf).toList();
 
@@ -59,7 +60,8 @@ public final class AmpacityTable {
 
         Map<InstallationMethod, TreeMap<Double, Double>> byMethod = new EnumMap<>(InstallationMethod.class);
         for (Grouping row : groupings)
-            byMethod.computeIfAbsent(row.method(), m -> new TreeMap<>()).put((double) row.circuits(), row.factorRatio());
+            byMethod.computeIfAbsent(row.method(), m -> new TreeMap<>())
+                    .put((double) row.circuits(), row.factorRatio());
         this.groupings = new EnumMap<>(InstallationMethod.class);
         byMethod.forEach((method, factors) -> this.groupings.put(method, new Steps(factors)));
     }
@@ -129,8 +131,8 @@ public final class AmpacityTable {
         OptionalDouble temperatureRatio = findTemperatureRatio(method, insulation, ambientDegC);
         OptionalDouble groupingRatio = findGroupingRatio(method, circuits);
         if (tabulated.isEmpty() || temperatureRatio.isEmpty() || groupingRatio.isEmpty()) return Optional.empty();
-        return Optional.of(new InstalledAmpacity(
-                tabulated.get(), temperatureRatio.getAsDouble(), groupingRatio.getAsDouble()));
+        return Optional.of(
+                new InstalledAmpacity(tabulated.get(), temperatureRatio.getAsDouble(), groupingRatio.getAsDouble()));
     }
 
     /** Cross-sections the table knows for such a conductor, smallest first [mm²]. */
@@ -156,7 +158,8 @@ public final class AmpacityTable {
 
         Steps(TreeMap<Double, Double> factors) {
             at = factors.keySet().stream().mapToDouble(Double::doubleValue).toArray();
-            factorRatio = factors.values().stream().mapToDouble(Double::doubleValue).toArray();
+            factorRatio =
+                    factors.values().stream().mapToDouble(Double::doubleValue).toArray();
         }
 
         OptionalDouble findNext(double value) {

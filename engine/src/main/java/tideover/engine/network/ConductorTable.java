@@ -26,9 +26,8 @@ public final class ConductorTable {
     public record Row(Material material, double crossSectionMm2, double resistanceOhmPerKm) {
         public Row {
             if (!(crossSectionMm2 > 0) || !(resistanceOhmPerKm > 0))
-                throw new IllegalArgumentException(
-                        "%s: crossSectionMm2 %s and resistanceOhmPerKm %s must be positive"
-                                .formatted(material, crossSectionMm2, resistanceOhmPerKm));
+                throw new IllegalArgumentException("%s: crossSectionMm2 %s and resistanceOhmPerKm %s must be positive"
+                        .formatted(material, crossSectionMm2, resistanceOhmPerKm));
         }
     }
 
@@ -104,9 +103,7 @@ public final class ConductorTable {
         }
 
         double resistanceOhmPerKm(double sectionMm2, double temperatureDegC) {
-            return coldOhmPerKm(sectionMm2)
-                    * (temperatureDegC - zeroDegC)
-                    / (ROW_TEMPERATURE_DEG_C - zeroDegC);
+            return coldOhmPerKm(sectionMm2) * (temperatureDegC - zeroDegC) / (ROW_TEMPERATURE_DEG_C - zeroDegC);
         }
 
         private double coldOhmPerKm(double sectionMm2) {

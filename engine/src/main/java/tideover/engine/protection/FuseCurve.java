@@ -46,8 +46,7 @@ record FuseCurve(double ratedCurrentA, List<Point> latest, List<Point> earliest,
             Point left = latest.get(i - 1);
             Point right = latest.get(i);
             if (currentA <= right.currentA())
-                return interpolate(
-                        currentA, left.currentA(), right.currentA(), left.timeS(), right.timeS());
+                return interpolate(currentA, left.currentA(), right.currentA(), left.timeS(), right.timeS());
         }
         return latest.get(latest.size() - 1).timeS();
     }

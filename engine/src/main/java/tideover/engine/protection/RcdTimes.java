@@ -51,7 +51,9 @@ public final class RcdTimes {
         // Below the rated residual current it may open, from half of it on.
         if (multipleOfRatedRatio <= 0.5) return Double.POSITIVE_INFINITY;
         Map.Entry<Double, Row> row = rows(delay).ceilingEntry(multipleOfRatedRatio);
-        return row == null ? rows(delay).lastEntry().getValue().earliestS() : row.getValue().earliestS();
+        return row == null
+                ? rows(delay).lastEntry().getValue().earliestS()
+                : row.getValue().earliestS();
     }
 
     /** Where the times stand. */

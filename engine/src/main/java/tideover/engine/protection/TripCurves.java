@@ -43,8 +43,7 @@ public final class TripCurves {
      *
      * @param currentA at which the guarantee holds [A]
      */
-    public record FusePoint(
-            double ratedCurrentA, Guarantee guarantee, double timeS, double currentA, Source source) {}
+    public record FusePoint(double ratedCurrentA, Guarantee guarantee, double timeS, double currentA, Source source) {}
 
     /**
      * Conventional currents of fuse-links, over their rated current.

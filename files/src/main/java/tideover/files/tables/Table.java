@@ -30,8 +30,8 @@ record Table(String file, List<Row> rows) {
         try (InputStream in = Table.class.getResourceAsStream(file)) {
             if (in == null) throw new IllegalStateException("table %s is missing from the program".formatted(file));
             List<Row> rows = new ArrayList<>();
-            try (CsvReader<NamedCsvRecord> reader = CsvReader.builder()
-                    .ofNamedCsvRecord(new InputStreamReader(in, StandardCharsets.UTF_8))) {
+            try (CsvReader<NamedCsvRecord> reader =
+                    CsvReader.builder().ofNamedCsvRecord(new InputStreamReader(in, StandardCharsets.UTF_8))) {
                 for (NamedCsvRecord cells : reader) rows.add(new Row(file, cells));
             }
             return new Table(file, rows);
@@ -97,8 +97,7 @@ record Table(String file, List<Row> rows) {
             }
         }
 
-        private IllegalStateException wrong(
-                String column, String what, @Nullable Throwable cause) {
+        private IllegalStateException wrong(String column, String what, @Nullable Throwable cause) {
             return new IllegalStateException(
                     "table %s, line %d, column %s %s".formatted(file, cells.getStartingLineNumber(), column, what),
                     cause);

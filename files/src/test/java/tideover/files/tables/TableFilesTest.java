@@ -26,7 +26,9 @@ class TableFilesTest {
 
     private static final Tables TABLES = TableFiles.load();
     private static final List<String> NAMES = TableFiles.NAMES;
-    private static final double[] FUSES_A = {2, 4, 6, 10, 13, 16, 20, 25, 32, 35, 40, 50, 63, 80, 100, 125, 160, 200, 250};
+    private static final double[] FUSES_A = {
+        2, 4, 6, 10, 13, 16, 20, 25, 32, 35, 40, 50, 63, 80, 100, 125, 160, 200, 250
+    };
 
     @ParameterizedTest
     @FieldSource("NAMES")
@@ -74,7 +76,9 @@ class TableFilesTest {
                             .isLessThan(twoA);
                     previousA = twoA;
                 }
-                assertThat(previousA).as("%s %s %s", material, insulation, method).isPositive();
+                assertThat(previousA)
+                        .as("%s %s %s", material, insulation, method)
+                        .isPositive();
             }
     }
 
@@ -118,22 +122,26 @@ class TableFilesTest {
     void whatTheTablesDoNotReachIsNotGuessed() {
         AmpacityTable table = TABLES.ampacity();
         assertThat(table.findGroupingRatio(InstallationMethod.C, 21)).isEmpty();
-        assertThat(table.findTemperatureRatio(InstallationMethod.C, Insulation.PVC, 61)).isEmpty();
+        assertThat(table.findTemperatureRatio(InstallationMethod.C, Insulation.PVC, 61))
+                .isEmpty();
         assertThat(table.find(Material.COPPER, Insulation.PVC, InstallationMethod.C, LoadedConductors.TWO, 3))
                 .isEmpty();
         assertThat(table.find(Material.ALUMINIUM, Insulation.PVC, InstallationMethod.C, LoadedConductors.TWO, 10))
                 .isEmpty();
         assertThat(TABLES.tripCurves().findFuse(315)).isEmpty();
-        assertThat(TABLES.tripCurves().findBreaker(OvercurrentKind.MCB, Curve.B, 160)).isEmpty();
+        assertThat(TABLES.tripCurves().findBreaker(OvercurrentKind.MCB, Curve.B, 160))
+                .isEmpty();
     }
 
     @Test
     void installedAmpacityIsTheTabulatedOneTimesItsFactors() {
-        Optional<InstalledAmpacity> installed = TABLES.ampacity().findInstalled(
-                Material.COPPER, Insulation.PVC, InstallationMethod.B2, LoadedConductors.TWO, 2.5, 3, 35);
-        assertThat(installed).hasValueSatisfying(found -> assertThat(found.currentA())
-                .isEqualTo(found.tabulated().currentA() * found.temperatureRatio() * found.groupingRatio())
-                .isLessThan(found.tabulated().currentA() * found.groupingRatio()));
+        Optional<InstalledAmpacity> installed = TABLES.ampacity()
+                .findInstalled(
+                        Material.COPPER, Insulation.PVC, InstallationMethod.B2, LoadedConductors.TWO, 2.5, 3, 35);
+        assertThat(installed)
+                .hasValueSatisfying(found -> assertThat(found.currentA())
+                        .isEqualTo(found.tabulated().currentA() * found.temperatureRatio() * found.groupingRatio())
+                        .isLessThan(found.tabulated().currentA() * found.groupingRatio()));
     }
 
     @ParameterizedTest
