@@ -4,6 +4,7 @@ import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.time.LocalDate;
+import java.time.ZoneId;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
@@ -87,7 +88,7 @@ public final class Measure {
                     benchmark.aim(),
                     figure.work(),
                     figure.digest());
-            page.put(benchmark, figure, LocalDate.now());
+            page.put(benchmark, figure, LocalDate.now(ZoneId.systemDefault()));
         }
         if (recording == Recording.ON) page.write();
     }

@@ -1,6 +1,7 @@
 package tideover.bench;
 
 import java.io.IOException;
+import java.nio.charset.StandardCharsets;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
@@ -18,18 +19,24 @@ record Program(Path launcher) {
      * @param timeS  from the start of the process to its end [s]
      * @param output all of its standard output
      */
-    record Run(double timeS, byte[] output) {}
+    record Run(double timeS, String output) {}
 
-    /** @throws IllegalStateException if the program refuses its input or fails */
-    Run run(List<String> arguments) throws IOException {
+    /**
+     * Runs it once.
+     *
+     * @param folder where it is started
+     * @throws IllegalStateException if the program refuses its input or fails
+     */
+    Run run(Path folder, List<String> arguments) throws IOException {
         List<String> command = new ArrayList<>(List.of(launcher.toString()));
         command.addAll(arguments);
         long begin = System.nanoTime();
         Process process = new ProcessBuilder(command)
+                .directory(folder.toFile())
                 .redirectError(ProcessBuilder.Redirect.INHERIT)
                 .start();
         process.getOutputStream().close();
-        byte[] output = process.getInputStream().readAllBytes();
+        String output = new String(process.getInputStream().readAllBytes(), StandardCharsets.UTF_8);
         int status = await(process);
         double timeS = (System.nanoTime() - begin) * 1e-9;
         // 0 and 1 are verdicts; more is refused input or a fault.

@@ -41,6 +41,7 @@ class HouseRules {
     private static final Set<String> VALUE_TYPES = Set.of(
             "tideover.bench.ColdStart",
             "tideover.bench.Figure",
+            "tideover.files.Field",
             "tideover.engine.site.PerLine",
             "tideover.engine.network.AdiabaticTable$Factors",
             "tideover.engine.rules.Limit",
