@@ -1,0 +1,42 @@
+package tideover.files;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Set;
+import tideover.engine.site.ThingId;
+import tideover.engine.site.ThingKind;
+
+/** The words of a site file that are no fields, and the ids no thing may have. */
+final class SiteKeys {
+    static final String FORMAT = "format";
+    static final String HOUSE = "house";
+    static final String PLAN = "plan";
+    static final String EVIDENCE = "evidence";
+    static final String VARIANT_OF = "variantOf";
+
+    /** The format this program reads and writes. */
+    static final int FORMAT_VERSION = 1;
+
+    static final List<String> ROOT = List.of(FORMAT, HOUSE, PLAN, EVIDENCE);
+    static final List<String> VARIANT = List.of(FORMAT, VARIANT_OF, "story", "set", "add", "remove");
+    static final List<String> HOUSE_PARTS = withSections(List.of("place", "gridOperator", "supply"), List.of());
+    static final List<String> PLAN_PARTS = withSections(List.of(), List.of("removed", "accepted"));
+
+    /** Names of what is in every house, and words of the format. */
+    static final Set<String> RESERVED = Set.of(
+            ThingId.PLACE.text(),
+            ThingId.GRID_OPERATOR.text(),
+            ThingId.SUPPLY.text(),
+            ThingId.MAIN_EARTH.text(),
+            HOUSE,
+            PLAN);
+
+    private SiteKeys() {}
+
+    private static List<String> withSections(List<String> before, List<String> behind) {
+        List<String> all = new ArrayList<>(before);
+        for (ThingKind kind : ThingKind.values()) all.add(kind.section());
+        all.addAll(behind);
+        return List.copyOf(all);
+    }
+}

@@ -1,0 +1,135 @@
+package tideover.files;
+
+import java.time.LocalDate;
+import java.util.List;
+import org.jspecify.annotations.Nullable;
+import tideover.engine.rules.Digest;
+import tideover.engine.site.House;
+import tideover.engine.site.Plan;
+import tideover.engine.site.Site;
+import tideover.engine.site.Thing;
+import tideover.engine.site.ThingId;
+import tideover.engine.site.ThingKind;
+import tideover.files.Sink.Layout;
+
+/**
+ * Writes sites. A site whose things stand in the order of {@link ThingKind}, as every site read from a file does, reads
+ * back as the same site. Safe to share between threads.
+ */
+public final class SiteWriter {
+    private final FieldTable table;
+
+    public SiteWriter(FieldTable table) {
+        this.table = table;
+    }
+
+    /**
+     * The one JSON text of a site: parts in the order of the records, missing facts left out, numbers as short as they
+     * can be (RFC 8785), no blanks, no line ends.
+     */
+    public String canonicalJson(Site site) {
+        JsonSink json = new JsonSink();
+        write(site, json);
+        return json.finish();
+    }
+
+    /** SHA-256 of the canonical JSON in UTF-8: the same for the same site, whatever file it was read from. */
+    public Digest digest(Site site) {
+        return Digest.of(canonicalJson(site));
+    }
+
+    /** The site as a person would write it. */
+    public String yaml(Site site) {
+        YamlSink yaml = new YamlSink();
+        write(site, yaml);
+        return yaml.finish();
+    }
+
+    private void write(Site site, Sink out) {
+        out.beginMapping(Layout.BLOCK);
+        out.key(SiteKeys.FORMAT);
+        out.number(Integer.toString(SiteKeys.FORMAT_VERSION));
+        out.key(SiteKeys.HOUSE);
+        write(site.house(), out);
+        Plan plan = site.plan();
+        if (!plan.things().isEmpty() || !plan.removed().isEmpty() || !plan.accepted().isEmpty()) {
+            out.key(SiteKeys.PLAN);
+            write(plan, out);
+        }
+        list("evidence", site.evidence(), Layout.LINE, out);
+        out.endMapping();
+    }
+
+    private void write(House house, Sink out) {
+        out.beginMapping(Layout.BLOCK);
+        single("place", house.place(), out);
+        single("gridOperator", house.gridOperator(), out);
+        single("supply", house.supply(), out);
+        things(house.things(), out);
+        out.endMapping();
+    }
+
+    private void write(Plan plan, Sink out) {
+        out.beginMapping(Layout.BLOCK);
+        things(plan.things(), out);
+        if (!plan.removed().isEmpty()) {
+            out.key("removed");
+            out.beginList(Layout.LINE);
+            for (ThingId id : plan.removed()) out.text(id.text());
+            out.endList();
+        }
+        list("accepted", plan.accepted(), Layout.LINE, out);
+        out.endMapping();
+    }
+
+    private void single(String section, Thing thing, Sink out) {
+        out.key(section);
+        record(table.form(section), thing, Layout.BLOCK, out);
+    }
+
+    private void things(List<Thing> things, Sink out) {
+        for (ThingKind kind : ThingKind.values())
+            list(kind.section(), things.stream().filter(kind.type()::isInstance).toList(), Layout.BLOCK, out);
+    }
+
+    private void list(String section, List<?> records, Layout layout, Sink out) {
+        if (records.isEmpty()) return;
+        out.key(section);
+        out.beginList(Layout.BLOCK);
+        for (Object record : records) record(table.form(section), record, layout, out);
+        out.endList();
+    }
+
+    private void record(RecordForm form, Object record, Layout layout, Sink out) {
+        out.beginMapping(layout);
+        for (RecordForm.Part part : form.parts()) {
+            Object value = part.of(record);
+            if (value == null) continue;
+            out.key(part.name());
+            value(part.nested(), value, out);
+        }
+        out.endMapping();
+    }
+
+    private void value(@Nullable RecordForm nested, Object value, Sink out) {
+        if (value instanceof List<?> list) {
+            out.beginList(Layout.LINE);
+            for (Object item : list) value(nested, item, out);
+            out.endList();
+        } else if (nested != null) {
+            record(nested, value, Layout.LINE, out);
+        } else if (value instanceof Double number) {
+            out.number(Numbers.shortest(number));
+        } else if (value instanceof Integer number) {
+            out.number(number.toString());
+        } else if (value instanceof Boolean yesNo) {
+            out.yesNo(yesNo);
+        } else if (value instanceof Enum<?> word) {
+            out.text(word.name());
+        } else if (value instanceof String || value instanceof ThingId || value instanceof LocalDate) {
+            out.text(value.toString());
+        } else {
+            throw new IllegalStateException(value.getClass() + " has no form in a file");
+        }
+    }
+}

@@ -1,0 +1,161 @@
+package tideover.files;
+
+import java.time.LocalDate;
+import java.time.format.DateTimeParseException;
+import java.util.ArrayList;
+import java.util.List;
+import org.jspecify.annotations.Nullable;
+import tideover.engine.site.ThingId;
+import tideover.files.yaml.Node;
+import tideover.files.yaml.Node.Scalar;
+
+/** Reads one value of a field: its type, its range, its words. */
+final class ValueReader {
+    private static final int LONGEST_TEXT = 500;
+
+    private final Problems problems;
+    private final Nearest nearest;
+
+    ValueReader(Problems problems, Nearest nearest) {
+        this.problems = problems;
+        this.nearest = nearest;
+    }
+
+    /** The value, or nothing after a problem. Only for kinds that are neither list nor group. */
+    @Nullable Object read(RecordForm.Part part, Node node, String where) {
+        Field field = part.field();
+        if (!(node instanceof Scalar scalar)) {
+            problems.add(node.spot(), where, ProblemKind.VALUE_EXPECTED, field.words());
+            return null;
+        }
+        return switch (field.kind()) {
+            case ID, REFERENCE, REFERENCES -> id(scalar, where);
+            case TEXT, TEXTS -> text(field, scalar, where);
+            case NUMBER -> number(field, scalar, where);
+            case WHOLE -> whole(field, scalar, where);
+            case YES_NO -> yesNo(field, scalar, where);
+            case WORD, WORDS -> word(part, scalar, where);
+            case DATE -> date(field, scalar, where);
+            case GROUP, GROUPS -> throw new IllegalArgumentException(field.path() + " is a group");
+        };
+    }
+
+    private @Nullable ThingId id(Scalar scalar, String where) {
+        if (ThingId.isWellFormed(scalar.text())) return new ThingId(scalar.text());
+        problems.add(scalar.spot(), where, ProblemKind.ID_FORM, scalar.text());
+        return null;
+    }
+
+    private @Nullable String text(Field field, Scalar scalar, String where) {
+        String text = scalar.text();
+        // 12 and true are other things than text in JSON and YAML; quoted they are text.
+        if (scalar.isPlain() && (text.equals("true") || text.equals("false") || Numbers.parse(text) != null)) {
+            problems.add(scalar.spot(), where, ProblemKind.TEXT_EXPECTED, field.words(), text);
+            return null;
+        }
+        if (text.isBlank()) {
+            problems.add(scalar.spot(), where, ProblemKind.TEXT_EMPTY, field.words());
+            return null;
+        }
+        if (text.length() > LONGEST_TEXT) {
+            problems.add(
+                    scalar.spot(),
+                    where,
+                    ProblemKind.TEXT_TOO_LONG,
+                    field.words(),
+                    Integer.toString(text.length()),
+                    Integer.toString(LONGEST_TEXT));
+            return null;
+        }
+        return switch (field.path()) {
+            case "place.country" -> Codes.country(scalar, where, problems, nearest);
+            case "place.timeZone" -> Codes.timeZone(scalar, where, problems);
+            default -> text;
+        };
+    }
+
+    private @Nullable Double number(Field field, Scalar scalar, String where) {
+        String text = scalar.text();
+        Double value = Numbers.parse(text);
+        if (value == null) {
+            String withPoint = text.replace(',', '.');
+            if (Numbers.isNotFinite(text))
+                problems.add(scalar.spot(), where, ProblemKind.NUMBER_NOT_FINITE, field.words(), shortened(text));
+            else if (text.indexOf(',') >= 0 && Numbers.parse(withPoint) != null)
+                problems.add(scalar.spot(), where, ProblemKind.NUMBER_COMMA, field.words(), text, withPoint);
+            else
+                problems.add(
+                        scalar.spot(), where, ProblemKind.NUMBER_EXPECTED, field.words(), shortened(text), field.unit());
+            return null;
+        }
+        if (!scalar.isPlain()) {
+            problems.add(scalar.spot(), where, ProblemKind.NUMBER_QUOTED, field.words(), text);
+            return null;
+        }
+        if (!Double.isFinite(value)) {
+            problems.add(scalar.spot(), where, ProblemKind.NUMBER_NOT_FINITE, field.words(), shortened(text));
+            return null;
+        }
+        double min = field.min() == null ? -Double.MAX_VALUE : field.min();
+        double max = field.max() == null ? Double.MAX_VALUE : field.max();
+        if (value >= min && value <= max) return value;
+        problems.add(
+                scalar.spot(),
+                where,
+                ProblemKind.NUMBER_RANGE,
+                field.words(),
+                shortened(text),
+                Numbers.shortest(min),
+                Numbers.shortest(max),
+                field.unit());
+        return null;
+    }
+
+    private @Nullable Integer whole(Field field, Scalar scalar, String where) {
+        Double value = number(field, scalar, where);
+        if (value == null) return null;
+        // The ranges of the table keep every whole number well inside int.
+        if (value == Math.rint(value)) return value.intValue();
+        problems.add(scalar.spot(), where, ProblemKind.WHOLE_EXPECTED, field.words(), scalar.text());
+        return null;
+    }
+
+    private @Nullable Boolean yesNo(Field field, Scalar scalar, String where) {
+        if (scalar.isPlain() && scalar.text().equals("true")) return true;
+        if (scalar.isPlain() && scalar.text().equals("false")) return false;
+        problems.add(
+                scalar.spot(), where, ProblemKind.YES_NO_EXPECTED, field.words(), shortened(scalar.text()));
+        return null;
+    }
+
+    private @Nullable Object word(RecordForm.Part part, Scalar scalar, String where) {
+        List<String> allowed = new ArrayList<>();
+        for (Object constant : part.element().getEnumConstants()) {
+            String name = ((Enum<?>) constant).name();
+            if (name.equals(scalar.text())) return constant;
+            allowed.add(name);
+        }
+        String near = nearest.of(scalar.text(), allowed);
+        String list = String.join(", ", allowed);
+        String found = shortened(scalar.text());
+        String words = part.field().words();
+        if (near == null) problems.add(scalar.spot(), where, ProblemKind.WORD_UNKNOWN, words, found, list);
+        else problems.add(scalar.spot(), where, ProblemKind.WORD_UNKNOWN_NEAR, words, found, near, list);
+        return null;
+    }
+
+    private @Nullable LocalDate date(Field field, Scalar scalar, String where) {
+        try {
+            return LocalDate.parse(scalar.text());
+        } catch (DateTimeParseException e) {
+            problems.add(
+                    scalar.spot(), where, ProblemKind.DATE_EXPECTED, field.words(), shortened(scalar.text()));
+            return null;
+        }
+    }
+
+    /** What was found, short enough for a message. */
+    static String shortened(String text) {
+        return text.length() <= 60 ? text : text.substring(0, text.offsetByCodePoints(0, 57)) + "…";
+    }
+}

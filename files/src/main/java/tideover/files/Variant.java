@@ -1,0 +1,217 @@
+package tideover.files;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Set;
+import java.util.TreeSet;
+import java.util.function.Predicate;
+import org.jspecify.annotations.Nullable;
+import tideover.engine.site.ThingId;
+import tideover.engine.site.ThingKind;
+import tideover.files.yaml.Node;
+import tideover.files.yaml.Node.Entry;
+import tideover.files.yaml.Node.Mapping;
+import tideover.files.yaml.Node.Scalar;
+import tideover.files.yaml.Node.Sequence;
+import tideover.files.yaml.Spot;
+
+/**
+ * What a variant file changes in the tree of its base: facts set or forgotten, things added to the plan, things taken out
+ * altogether. New nodes keep their place in the variant, so that what is wrong with them is reported there.
+ */
+final class Variant {
+    private static final String SET = "set";
+    private static final String ADD = "add";
+    private static final String REMOVE = "remove";
+
+    private final Problems problems;
+    private final Nearest nearest = new Nearest();
+    private Mapping tree;
+
+    private Variant(Mapping base, Problems problems) {
+        this.tree = base;
+        this.problems = problems;
+    }
+
+    /** The tree of the site that the variant describes. */
+    static Mapping over(Mapping base, Mapping variant, Problems problems) {
+        Variant edits = new Variant(base, problems);
+        FormReader forms = new FormReader(problems, edits.nearest);
+        for (Entry entry : variant.entries()) {
+            if (!SiteKeys.VARIANT.contains(entry.key())) forms.unknownKey(entry, entry.key(), SiteKeys.VARIANT);
+            if (entry.key().equals("story") && !(entry.value() instanceof Scalar))
+                problems.add(entry.value().spot(), "story", ProblemKind.VALUE_EXPECTED, "story");
+        }
+        edits.remove(list(variant, REMOVE, problems));
+        for (Entry entry : mapping(variant, SET, problems)) edits.set(entry);
+        for (Entry entry : mapping(variant, ADD, problems)) edits.add(entry);
+        return edits.tree;
+    }
+
+    private void set(Entry entry) {
+        String where = SET + "." + entry.key();
+        int dot = entry.key().indexOf('.');
+        if (dot < 1 || dot == entry.key().length() - 1) {
+            problems.add(entry.spot(), where, ProblemKind.FACT_FORM, ValueReader.shortened(entry.key()));
+            return;
+        }
+        String thing = entry.key().substring(0, dot);
+        List<String> path = List.of(entry.key().substring(dot + 1).split("\\.", -1));
+        boolean forget = entry.value().isNothing();
+        boolean known = false;
+        // What the plan states is changed there; a fact to forget is forgotten on both sides.
+        for (String side : List.of(SiteKeys.PLAN, SiteKeys.HOUSE)) {
+            if (known && !forget) break;
+            Mapping changed = setIn(side, thing, path, entry);
+            if (changed == null) continue;
+            known = true;
+            tree = tree.with(entryOf(tree, side, changed));
+        }
+        if (!known) unknownThing(entry.spot(), where, thing);
+        else if (forget) dropEvidence(about -> about.equals(entry.key()) || about.startsWith(entry.key() + "."));
+    }
+
+    /** The side of the tree with the fact set, or nothing where the thing is not stated there. */
+    private @Nullable Mapping setIn(String side, String thing, List<String> path, Entry entry) {
+        Mapping around = tree.find(side).filter(Mapping.class::isInstance).map(Mapping.class::cast).orElse(null);
+        if (around == null) return null;
+        String section = section(thing);
+        if (section != null) {
+            if (!side.equals(SiteKeys.HOUSE)) return null;
+            Node part = around.find(section).orElse(Mapping.of(entry.spot(), List.of()));
+            return part instanceof Mapping mapping
+                    ? around.with(entryOf(around, section, put(mapping, path, entry)))
+                    : null;
+        }
+        for (ThingKind kind : ThingKind.values()) {
+            if (!(around.find(kind.section()).orElse(null) instanceof Sequence list)) continue;
+            for (int i = 0; i < list.items().size(); i++) {
+                if (!(list.items().get(i) instanceof Mapping mapping) || !thing.equals(id(mapping))) continue;
+                List<Node> items = new ArrayList<>(list.items());
+                items.set(i, put(mapping, path, entry));
+                return around.with(entryOf(around, kind.section(), Sequence.of(list.spot(), items)));
+            }
+        }
+        return null;
+    }
+
+    private static Mapping put(Mapping mapping, List<String> path, Entry entry) {
+        String key = path.get(0);
+        if (path.size() == 1)
+            return entry.value().isNothing()
+                    ? mapping.without(key)
+                    : mapping.with(new Entry(key, entry.spot(), entry.value()));
+        Node inner = mapping.find(key).orElse(null);
+        if (!(inner instanceof Mapping) && entry.value().isNothing()) return mapping;
+        Mapping group = inner instanceof Mapping stated ? stated : Mapping.of(entry.spot(), List.of());
+        return mapping.with(new Entry(key, entry.spot(), put(group, path.subList(1, path.size()), entry)));
+    }
+
+    private void add(Entry entry) {
+        String where = ADD + "." + entry.key();
+        if (!SiteKeys.PLAN_PARTS.contains(entry.key())) {
+            new FormReader(problems, nearest).unknownKey(entry, where, SiteKeys.PLAN_PARTS);
+            return;
+        }
+        if (!(entry.value() instanceof Sequence more)) {
+            problems.add(
+                    entry.value().spot(), where, ProblemKind.LIST_EXPECTED, where, FormReader.found(entry.value()));
+            return;
+        }
+        Node plan = tree.find(SiteKeys.PLAN).orElse(null);
+        Mapping around = plan instanceof Mapping mapping ? mapping : Mapping.of(entry.spot(), List.of());
+        List<Node> items = new ArrayList<>();
+        if (around.find(entry.key()).orElse(null) instanceof Sequence list) items.addAll(list.items());
+        items.addAll(more.items());
+        Sequence all = Sequence.of(more.spot(), items);
+        tree = tree.with(entryOf(tree, SiteKeys.PLAN, around.with(new Entry(entry.key(), entry.spot(), all))));
+    }
+
+    private void remove(List<Node> ids) {
+        for (Node node : ids) {
+            String id = node instanceof Scalar scalar ? scalar.text() : "";
+            Mapping before = tree;
+            for (String side : List.of(SiteKeys.HOUSE, SiteKeys.PLAN))
+                if (!id.isEmpty() && tree.find(side).orElse(null) instanceof Mapping around)
+                    tree = tree.with(entryOf(tree, side, without(around, id)));
+            if (id.isEmpty() || tree.size() == before.size()) unknownThing(node.spot(), REMOVE, id);
+            else dropEvidence(about -> about.equals(id) || about.startsWith(id + "."));
+        }
+    }
+
+    private static Mapping without(Mapping side, String id) {
+        Mapping left = side;
+        for (Entry section : side.entries()) {
+            if (!(section.value() instanceof Sequence list)) continue;
+            List<Node> items = new ArrayList<>(list.items());
+            items.removeIf(item -> switch (section.key()) {
+                case "removed" -> item instanceof Scalar scalar && scalar.text().equals(id);
+                case "accepted" -> item instanceof Mapping mapping && id.equals(text(mapping, "place"));
+                default -> item instanceof Mapping mapping && id.equals(id(mapping));
+            });
+            if (items.size() < list.items().size())
+                left = left.with(new Entry(section.key(), section.spot(), Sequence.of(list.spot(), items)));
+        }
+        return left;
+    }
+
+    private void dropEvidence(Predicate<String> about) {
+        if (!(tree.find(SiteKeys.EVIDENCE).orElse(null) instanceof Sequence list)) return;
+        List<Node> items = new ArrayList<>(list.items());
+        items.removeIf(item -> item instanceof Mapping mapping && about.test(text(mapping, "about")));
+        tree = tree.with(entryOf(tree, SiteKeys.EVIDENCE, Sequence.of(list.spot(), items)));
+    }
+
+    private void unknownThing(Spot spot, String where, String thing) {
+        Set<String> names = new TreeSet<>();
+        for (ThingId single : List.of(ThingId.PLACE, ThingId.GRID_OPERATOR, ThingId.SUPPLY))
+            if (where.startsWith(SET)) names.add(single.text());
+        for (String side : List.of(SiteKeys.HOUSE, SiteKeys.PLAN))
+            if (tree.find(side).orElse(null) instanceof Mapping around)
+                for (Entry section : around.entries())
+                    if (section.value() instanceof Sequence list)
+                        for (Node item : list.items())
+                            if (item instanceof Mapping mapping) names.add(id(mapping));
+        names.remove("");
+        String near = nearest.of(thing, names);
+        String shortened = ValueReader.shortened(thing);
+        if (near == null) problems.add(spot, where, ProblemKind.THING_UNKNOWN, where, shortened);
+        else problems.add(spot, where, ProblemKind.THING_UNKNOWN_NEAR, where, shortened, near);
+    }
+
+    private static @Nullable String section(String thing) {
+        if (thing.equals(ThingId.PLACE.text())) return "place";
+        if (thing.equals(ThingId.GRID_OPERATOR.text())) return "gridOperator";
+        return thing.equals(ThingId.SUPPLY.text()) ? "supply" : null;
+    }
+
+    private static String id(Mapping thing) {
+        return text(thing, "id");
+    }
+
+    private static String text(Mapping mapping, String key) {
+        return mapping.find(key).orElse(null) instanceof Scalar scalar ? scalar.text() : "";
+    }
+
+    /** The key stays where it was; only its value is another. */
+    private static Entry entryOf(Mapping around, String key, Node value) {
+        for (Entry entry : around.entries()) if (entry.key().equals(key)) return new Entry(key, entry.spot(), value);
+        return new Entry(key, value.spot(), value);
+    }
+
+    private static List<Entry> mapping(Mapping variant, String key, Problems problems) {
+        Node node = variant.find(key).orElse(null);
+        if (node == null || node.isNothing()) return List.of();
+        if (node instanceof Mapping mapping) return mapping.entries();
+        problems.add(node.spot(), key, ProblemKind.MAPPING_EXPECTED, key, FormReader.found(node));
+        return List.of();
+    }
+
+    private static List<Node> list(Mapping variant, String key, Problems problems) {
+        Node node = variant.find(key).orElse(null);
+        if (node == null || node.isNothing()) return List.of();
+        if (node instanceof Sequence list) return list.items();
+        problems.add(node.spot(), key, ProblemKind.LIST_EXPECTED, key, FormReader.found(node));
+        return List.of();
+    }
+}
