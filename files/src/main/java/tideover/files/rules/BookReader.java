@@ -27,7 +27,7 @@ import tideover.files.yaml.YamlText;
 /** Reads one rule book and notes everything that is wrong with it. */
 final class BookReader {
 
-    private static final List<String> BOOK_KEYS = List.of("book", "over", "name", "topics", "limits");
+    private static final List<String> BOOK_KEYS = List.of("book", "over", "name", "topics", "withoutValue", "limits");
     private static final List<String> LIMIT_KEYS =
             List.of("limit", "choices", "value", "force", "source", "clause", "verification", "note");
 
@@ -66,6 +66,9 @@ final class BookReader {
         String title = text(root, "name", "");
         root.find("topics").ifPresent(this::readTopics);
         if (rank != Rank.OVERLAY) requireEveryTopic(root);
+        if (rank == Rank.LOWEST)
+            root.find("withoutValue")
+                    .ifPresent(node -> texts(node, "withoutValue").forEach(id -> forms.put(id, new Form(List.of()))));
         root.find("limits").ifPresent(this::readLimits);
         return new Book(name, over, title, topics, forms, limits, Digest.of(bytes));
     }
@@ -129,41 +132,42 @@ final class BookReader {
         Source source = source(mapping, field);
         Node note = mapping.find("note").orElse(null);
         String remark = note == null ? null : scalar(note, field + ".note");
-        Node value = mapping.find("value").orElse(null);
-        if (value == null) {
-            // The lowest book declares limits for which it has no figure.
-            if (rank != Rank.LOWEST) complaints.at(mapping.spot(), field + ".value", RuleProblem.KEY_MISSING, "value");
-            return;
-        }
-        String written = scalar(value, field + ".value");
+        String written = text(mapping, "value", field + ".");
+        Spot at = spot(mapping, "value");
+        if (written.isEmpty()) return;
         if (form.isNumber()) {
-            Double figure = number(written, value.spot(), field + ".value");
+            Double figure = number(written, at, field + ".value");
             if (figure != null && force != null && source != null)
                 limits.add(new Limit(id, figure, null, force, source, name, remark));
         } else if (!form.choices().contains(written)) {
-            complaints.wordUnknown(value.spot(), field + ".value", written, form.choices());
+            complaints.wordUnknown(at, field + ".value", written, form.choices());
         } else if (force != null && source != null) {
             limits.add(new Limit(id, null, written, force, source, name, remark));
         }
     }
 
     private Form declare(Node.Mapping mapping, String id, String field) {
-        List<String> choices = new ArrayList<>();
-        Node node = mapping.find("choices").orElse(null);
-        if (node instanceof Node.Sequence sequence)
-            for (Node item : sequence.items()) choices.add(scalar(item, field + ".choices"));
-        Form form = new Form(choices);
+        Form form = new Form(mapping.find("choices")
+                .map(node -> texts(node, field + ".choices"))
+                .orElse(List.of()));
         forms.put(id, form);
         return form;
     }
 
+    private List<String> texts(Node node, String field) {
+        if (!(node instanceof Node.Sequence sequence)) return List.of(scalar(node, field));
+        List<String> texts = new ArrayList<>();
+        for (Node item : sequence.items()) texts.add(scalar(item, field));
+        return texts;
+    }
+
     private @Nullable Source source(Node.Mapping mapping, String field) {
         String document = text(mapping, "source", field + ".");
-        String clause = mapping.find("clause")
-                .map(node -> scalar(node, field + ".clause"))
-                .orElse("");
+        String clause = text(mapping, "clause", field + ".");
         Verification verification = word(Verification.class, mapping, "verification", field);
-        return document.isEmpty() || verification == null ? null : new Source(document, clause, verification);
+        return document.isEmpty() || clause.isEmpty() || verification == null
+                ? null
+                : new Source(document, clause, verification);
     }
 
     private @Nullable Double number(String written, Spot spot, String field) {
