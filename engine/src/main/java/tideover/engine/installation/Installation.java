@@ -139,6 +139,28 @@ public final class Installation {
         return statuses.getOrDefault(id, Status.EXISTING);
     }
 
+    /** The operating states this installation has: island ones with an island source, by-passed with a by-pass. */
+    public List<OperatingState> states() {
+        List<OperatingState> states = new ArrayList<>(List.of(OperatingState.CONNECTED));
+        if (!formingInverters().isEmpty()) {
+            states.add(OperatingState.ISLAND_GRID_DEAD);
+            states.add(OperatingState.ISLAND_GRID_WAITING);
+            states.add(OperatingState.DARK);
+        }
+        if (!byPasses().isEmpty()) states.add(OperatingState.BY_PASSED);
+        return states;
+    }
+
+    /** Whether an island source feeds at least one line of a thing while the grid is dead. */
+    public boolean staysOn(Fed thing) {
+        return in(OperatingState.ISLAND_GRID_DEAD).findSource(thing).isPresent();
+    }
+
+    /** Whether the plan or island operation touches a thing, so that it is judged: new, altered, or staying on. */
+    public boolean isTouched(Fed thing) {
+        return status(thing.id()) != Status.EXISTING || staysOn(thing);
+    }
+
     /** The installation in one operating state, its contacts in position. */
     public View in(OperatingState state) {
         return views.computeIfAbsent(state, s -> new View(this, s));

@@ -15,6 +15,7 @@ import tideover.engine.site.ThingId;
  *                  IT where it has no way back
  * @param voltageV  driving voltage, line to earth [V]
  * @param loopOhm   impedance of the loop [Ω]; +infinity where there is no way back
+ * @param electrodeOhm electrodes of the house on the way back [Ω]; 0 in TN
  * @param currentA  smallest fault current, r.m.s. [A]
  * @param clearing  how it ends
  * @param acting    things whose residual current devices see the fault
@@ -27,6 +28,7 @@ public record FaultStory(
         EarthingSystem system,
         double voltageV,
         double loopOhm,
+        double electrodeOhm,
         double currentA,
         Clearing clearing,
         List<ThingId> acting,

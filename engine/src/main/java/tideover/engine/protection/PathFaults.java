@@ -27,7 +27,6 @@ import tideover.engine.site.Fed;
 import tideover.engine.site.Inverter;
 import tideover.engine.site.OperatingState;
 import tideover.engine.site.OvercurrentDevice;
-import tideover.engine.site.OvercurrentKind;
 import tideover.engine.site.RcdDelay;
 import tideover.engine.site.ResidualDevice;
 import tideover.engine.site.Supply;
@@ -108,7 +107,7 @@ final class PathFaults implements FaultStudy {
         List<ThingId> acting = new ArrayList<>(2);
         Clearing clearing = clearing(there, back, currentA, inverter, drivenA >= limitA, acting, facts, missing, trace);
         return new FaultStory(
-                source, line, system(back), voltageV, loopOhm, currentA, clearing, acting, facts, missing);
+                source, line, system(back), voltageV, loopOhm, electrodeOhm(back), currentA, clearing, acting, facts, missing);
     }
 
     private double voltageV(@Nullable Inverter inverter, List<FactId> facts) {
@@ -196,6 +195,13 @@ final class PathFaults implements FaultStudy {
         if (back == null) return EarthingSystem.IT;
         for (Edge edge : back.edges()) if (edge.part() == Edge.Part.ELECTRODE) return EarthingSystem.TT;
         return EarthingSystem.TN_S;
+    }
+
+    private double electrodeOhm(@Nullable Path back) {
+        double ohm = 0;
+        if (back != null)
+            for (Edge edge : back.edges()) if (edge.part() == Edge.Part.ELECTRODE) ohm += impedances.ohm(edge);
+        return ohm;
     }
 
     private Clearing clearing(
@@ -289,13 +295,7 @@ final class PathFaults implements FaultStudy {
     }
 
     private Optional<TripCurve> findCurve(OvercurrentDevice device) {
-        return curves.computeIfAbsent(device, d -> {
-            if (d.kind() == null || d.ratedCurrentA() == null) return Optional.empty();
-            if (d.kind() == OvercurrentKind.FUSE) return tables.tripCurves().findFuse(d.ratedCurrentA());
-            return d.curve() == null
-                    ? Optional.empty()
-                    : tables.tripCurves().findBreaker(d.kind(), d.curve(), d.ratedCurrentA());
-        });
+        return curves.computeIfAbsent(device, tables.tripCurves()::find);
     }
 
     private static Clearing shutdown(Inverter inverter, List<FactId> facts, List<FactId> missing, Trace trace) {

@@ -9,6 +9,7 @@ import java.util.Optional;
 import java.util.TreeMap;
 import tideover.engine.rules.Source;
 import tideover.engine.site.Curve;
+import tideover.engine.site.OvercurrentDevice;
 import tideover.engine.site.OvercurrentKind;
 
 /** What the product standards guarantee of circuit-breakers and gG fuses, by kind and rating. */
@@ -73,6 +74,20 @@ public final class TripCurves {
                     .computeIfAbsent(point.ratedCurrentA(), rated -> new ArrayList<>(5))
                     .add(point);
         for (FuseConventional band : conventional) this.conventional.put(band.ratedFromA(), band);
+    }
+
+    /**
+     * Curve of a device of the site.
+     *
+     * @return nothing if kind, curve or rating is not known, or the tables do not reach so far
+     */
+    public Optional<TripCurve> find(OvercurrentDevice device) {
+        OvercurrentKind kind = device.kind();
+        Curve curve = device.curve();
+        Double ratedCurrentA = device.ratedCurrentA();
+        if (kind == null || ratedCurrentA == null) return Optional.empty();
+        if (kind == OvercurrentKind.FUSE) return findFuse(ratedCurrentA);
+        return curve == null ? Optional.empty() : findBreaker(kind, curve, ratedCurrentA);
     }
 
     /**

@@ -1,0 +1,62 @@
+package tideover.engine.installation;
+
+import static tideover.engine.rules.PhraseArg.name;
+
+import java.util.LinkedHashMap;
+import java.util.Map;
+import java.util.Optional;
+import java.util.Set;
+import java.util.stream.Collectors;
+import tideover.engine.rules.Check;
+import tideover.engine.rules.Judging;
+import tideover.engine.rules.Limit;
+import tideover.engine.site.Board;
+import tideover.engine.site.Inverter;
+import tideover.engine.site.Isolator;
+import tideover.engine.site.Meter;
+import tideover.engine.site.MeterRole;
+import tideover.engine.site.Notice;
+import tideover.engine.site.Thing;
+import tideover.engine.site.ThingId;
+
+/** Notices of a second source stand at the origin, the meter, the boards it feeds and every isolating point. */
+final class NoticeCheck implements Check<Installation> {
+
+    @Override
+    public String id() {
+        return "notice.present";
+    }
+
+    @Override
+    public void judge(Installation installation, Judging judging) {
+        if (installation.inverters().isEmpty()) return;
+        Set<ThingId> noticed = installation.all(Notice.class).stream()
+                .map(Notice::at)
+                .filter(at -> at != null)
+                .collect(Collectors.toSet());
+        places(installation).forEach((place, limitId) -> {
+            Judging.Draft draft = judging.at(place);
+            Optional<Limit> limit = judging.limit(limitId);
+            if (limit.isEmpty()) draft.openForLimit(limitId);
+            else if (noticed.contains(place)) draft.by(limit.get()).met("notice.present.met", name(place));
+            else draft.by(limit.get()).notMet("notice.present.none", name(place));
+        });
+    }
+
+    private static Map<ThingId, String> places(Installation installation) {
+        Map<ThingId, String> places = new LinkedHashMap<>();
+        places.put(ThingId.SUPPLY, "notice.origin");
+        for (Thing thing : installation.things()) {
+            if (thing instanceof Meter meter && meter.role() == MeterRole.OPERATOR) places.put(meter.id(), "notice.meter");
+            if (thing instanceof Board board && (installation.staysOn(board) || hasInverter(installation, board)))
+                places.put(board.id(), "notice.board");
+            if (thing instanceof Isolator isolator) places.put(isolator.id(), "notice.isolators");
+        }
+        return places;
+    }
+
+    private static boolean hasInverter(Installation installation, Board board) {
+        for (Inverter inverter : installation.inverters()) if (board.id().equals(inverter.fedFrom())) return true;
+        return false;
+    }
+}

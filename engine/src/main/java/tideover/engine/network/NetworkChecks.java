@@ -1,0 +1,22 @@
+package tideover.engine.network;
+
+import java.util.List;
+import tideover.engine.rules.Check;
+
+/** The checks of currents through the islanding switch and the meters. */
+public final class NetworkChecks {
+
+    private static final List<Check<NetworkStudies>> ALL = List.of(
+            new BackupFuseCheck(),
+            new SwitchLoadCheck(),
+            new SwitchFeedInCheck(),
+            new ShortCircuitCheck(),
+            new MeterRatingCheck());
+
+    private NetworkChecks() {}
+
+    /** In the order in which they are best read. */
+    public static List<Check<NetworkStudies>> all() {
+        return ALL;
+    }
+}

@@ -1,0 +1,22 @@
+package tideover.engine.protection;
+
+import java.util.List;
+import tideover.engine.rules.Check;
+
+/** The checks of fault protection, overload and protective conductors; those of RCDs are in {@code residual}. */
+public final class ProtectionChecks {
+
+    private static final List<Check<ProtectionStudies>> ALL = List.of(
+            new DisconnectionCheck(),
+            new ProtectiveConductorCheck(),
+            new DesignCurrentCheck(),
+            new TrippingCurrentCheck(),
+            new ProtectiveSectionCheck());
+
+    private ProtectionChecks() {}
+
+    /** In the order in which they are best read. */
+    public static List<Check<ProtectionStudies>> all() {
+        return ALL;
+    }
+}

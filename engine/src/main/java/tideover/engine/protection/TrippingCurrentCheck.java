@@ -1,0 +1,51 @@
+package tideover.engine.protection;
+
+import static tideover.engine.rules.PhraseArg.amount;
+import static tideover.engine.rules.PhraseArg.name;
+
+import java.util.Optional;
+import tideover.engine.rules.Check;
+import tideover.engine.rules.Judging;
+import tideover.engine.rules.Limit;
+import tideover.engine.rules.PhraseArg;
+import tideover.engine.rules.Unit;
+import tideover.engine.site.Fed;
+import tideover.engine.site.Thing;
+
+/** The device trips for certain at 1.45 times the ampacity: I_2 ≤ 1.45 I_z (IEC 60364-4-43, 433.1). */
+final class TrippingCurrentCheck implements Check<ProtectionStudies> {
+
+    @Override
+    public String id() {
+        return "overload.tripping";
+    }
+
+    @Override
+    public void judge(ProtectionStudies studies, Judging judging) {
+        Optional<Limit> limit = judging.limit("overload.tripping.ratio");
+        if (limit.isEmpty() || Overload.uncovered(judging).isPresent()) return;
+        for (Thing thing : studies.installation().things())
+            if (thing instanceof Fed fed && Overload.concerns(studies.installation(), fed))
+                judge(studies, fed, limit.get(), judging);
+    }
+
+    /** Silent where the design currents are not known either: that finding asks for them. */
+    private static void judge(ProtectionStudies studies, Fed fed, Limit limit, Judging judging) {
+        Overload overload = Overload.of(studies, fed, judging);
+        Double ampacityA = overload.ampacityA();
+        TripCurve curve = overload.before()
+                .flatMap(before -> studies.tables().tripCurves().find(before.device()))
+                .orElse(null);
+        if (ampacityA == null || curve == null) return;
+        double trippingA = curve.conventionalTrippingCurrentA();
+        double allowedA = limit.requireNumber() * ampacityA;
+        Judging.Draft draft = judging.at(fed.id())
+                .by(limit)
+                .on(fed.fact("cable.crossSectionMm2"))
+                .on(fed.fact("cable.method"))
+                .measure(trippingA, allowedA, Unit.A);
+        PhraseArg[] said = {name(fed.id()), amount(trippingA, Unit.A), amount(allowedA, Unit.A)};
+        if (trippingA > allowedA) draft.notMet("overload.tripping.above", said);
+        else draft.met("overload.tripping.met", said);
+    }
+}

@@ -1,0 +1,128 @@
+package tideover.engine.protection.residual;
+
+import static tideover.engine.rules.PhraseArg.amount;
+import static tideover.engine.rules.PhraseArg.name;
+import static tideover.engine.rules.PhraseArg.word;
+
+import java.util.Optional;
+import org.jspecify.annotations.Nullable;
+import tideover.engine.installation.Installation;
+import tideover.engine.protection.FaultStudy;
+import tideover.engine.protection.ProtectionStudies;
+import tideover.engine.rules.Check;
+import tideover.engine.rules.Judging;
+import tideover.engine.rules.Limit;
+import tideover.engine.rules.Unit;
+import tideover.engine.site.Circuit;
+import tideover.engine.site.Fed;
+import tideover.engine.site.LoadKind;
+import tideover.engine.site.OperatingState;
+import tideover.engine.site.Status;
+import tideover.engine.site.ThingId;
+
+/**
+ * Socket-outlets up to 32 A, and luminaires where demanded, have an RCD of 30 mA that acts in every state
+ * (IEC 60364-4-41, 411.3.3 and 411.3.4). An unaltered circuit keeps in the island what it has when connected.
+ */
+final class AdditionalProtectionCheck implements Check<ProtectionStudies> {
+
+    /** Answers of the rule book. */
+    private enum Demand {
+        REQUIRED
+    }
+
+    @Override
+    public String id() {
+        return "rcd.additional";
+    }
+
+    @Override
+    public OnAssumption onAssumption() {
+        return Rcds.ON_ASSUMPTION;
+    }
+
+    @Override
+    public void judge(ProtectionStudies studies, Judging judging) {
+        Installation installation = studies.installation();
+        Optional<Limit> limit = judging.limit("rcd.additional.socketsA");
+        for (Circuit circuit : installation.circuits()) {
+            if (!installation.isTouched(circuit) || !concerns(circuit, judging)) continue;
+            if (limit.isEmpty() || studies.faults() == null)
+                judging.at(circuit.id()).openForLimit("rcd.additional.socketsA");
+            else if (!installation.gaps(circuit).isEmpty())
+                judging.at(circuit.id()).by(limit.get()).openFor(installation.gaps(circuit));
+            else judge(installation, studies.faults(), circuit, limit.get(), judging);
+        }
+    }
+
+    private static boolean concerns(Circuit circuit, Judging judging) {
+        LoadKind kind = circuit.load() == null ? null : circuit.load().kind();
+        if (kind == LoadKind.LIGHTING)
+            return judging.limit("rcd.additional.lighting")
+                    .map(limit -> limit.is(Demand.REQUIRED))
+                    .orElse(true);
+        if (kind != LoadKind.SOCKETS) return false;
+        Double ratedA = circuit.protection() == null ? null : circuit.protection().ratedCurrentA();
+        double upToA = judging.limit("rcd.additional.socketsUpToA")
+                .map(Limit::requireNumber)
+                .orElse(Double.POSITIVE_INFINITY);
+        return ratedA == null || ratedA <= upToA;
+    }
+
+    private static void judge(
+            Installation installation, FaultStudy faults, Circuit circuit, Limit limit, Judging judging) {
+        boolean asInstalled = installation.status(circuit.id()) == Status.EXISTING
+                && !judging.limit("rcd.stayingCircuits").map(l -> l.is(Demand.REQUIRED)).orElse(true);
+        Fed connected = best(installation, faults, circuit, OperatingState.CONNECTED);
+        if (asInstalled && (connected == null || ratedA(connected) > limit.requireNumber())) {
+            judging.at(circuit.id()).by(limit).notApplicable("rcd.additional.asInstalled", name(circuit.id()));
+            return;
+        }
+        for (OperatingState state : Rcds.liveStates(installation, circuit)) {
+            Fed holder = best(installation, faults, circuit, state);
+            if (holder == null) {
+                judging.at(circuit.id(), state).by(limit).notMet("rcd.additional.none", name(circuit.id()), word(state));
+                return;
+            }
+            double ratedA = ratedA(holder);
+            if (ratedA == Double.POSITIVE_INFINITY) {
+                judging.at(circuit.id(), state).by(limit).openFor(holder.fact("rcd.ratedResidualCurrentA"));
+                return;
+            }
+            if (ratedA > limit.requireNumber()) {
+                judging.at(circuit.id(), state)
+                        .by(limit)
+                        .on(holder.fact("rcd.ratedResidualCurrentA"))
+                        .measure(ratedA, limit.requireNumber(), Unit.RESIDUAL_A)
+                        .notMet(
+                                "rcd.additional.above",
+                                name(circuit.id()),
+                                name(holder.id()),
+                                amount(ratedA, Unit.RESIDUAL_A),
+                                word(state));
+                return;
+            }
+        }
+        if (connected == null) return;
+        judging.at(circuit.id())
+                .by(limit)
+                .on(connected.fact("rcd.ratedResidualCurrentA"))
+                .met("rcd.additional.met", name(circuit.id()), name(connected.id()), amount(ratedA(connected), Unit.RESIDUAL_A));
+    }
+
+    /** The most sensitive device that acts. */
+    private static @Nullable Fed best(
+            Installation installation, FaultStudy faults, Circuit circuit, OperatingState state) {
+        Fed best = null;
+        for (ThingId id : Rcds.acting(faults, circuit, state)) {
+            Fed holder = installation.findFed(id).orElseThrow();
+            if (best == null || ratedA(holder) < ratedA(best)) best = holder;
+        }
+        return best;
+    }
+
+    private static double ratedA(Fed holder) {
+        Double ratedA = Rcds.device(holder).ratedResidualCurrentA();
+        return ratedA == null ? Double.POSITIVE_INFINITY : ratedA;
+    }
+}

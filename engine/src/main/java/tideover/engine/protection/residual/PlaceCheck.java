@@ -1,0 +1,90 @@
+package tideover.engine.protection.residual;
+
+import static tideover.engine.rules.PhraseArg.name;
+import static tideover.engine.rules.PhraseArg.names;
+import static tideover.engine.rules.PhraseArg.word;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import java.util.Set;
+import tideover.engine.installation.Installation;
+import tideover.engine.protection.FaultStudy;
+import tideover.engine.protection.ProtectionStudies;
+import tideover.engine.rules.Check;
+import tideover.engine.rules.Judging;
+import tideover.engine.rules.Limit;
+import tideover.engine.site.Circuit;
+import tideover.engine.site.Fed;
+import tideover.engine.site.Inverter;
+import tideover.engine.site.OperatingState;
+import tideover.engine.site.ThingId;
+
+/**
+ * An RCD acts in every state in which the circuits behind it have voltage: it lies on the way from the source of that
+ * state, with a neutral–earth link before it. A device that does not is made up for by one at least as sensitive.
+ */
+final class PlaceCheck implements Check<ProtectionStudies> {
+
+    @Override
+    public String id() {
+        return "rcd.place";
+    }
+
+    @Override
+    public OnAssumption onAssumption() {
+        return Rcds.ON_ASSUMPTION;
+    }
+
+    @Override
+    public void judge(ProtectionStudies studies, Judging judging) {
+        Installation installation = studies.installation();
+        Optional<Limit> limit = judging.limit("rcd.island.place");
+        for (Fed holder : Rcds.all(installation)) {
+            if (holder instanceof Inverter) continue;
+            List<Circuit> staying = new ArrayList<>(Rcds.circuitsBehind(installation, holder));
+            staying.removeIf(circuit -> !installation.staysOn(circuit));
+            if (staying.isEmpty()) continue;
+            if (limit.isEmpty() || studies.faults() == null) judging.at(holder.id()).openForLimit("rcd.island.place");
+            else if (!installation.gaps(holder).isEmpty())
+                judging.at(holder.id()).by(limit.get()).openFor(installation.gaps(holder));
+            else judge(installation, studies.faults(), holder, staying, limit.get(), judging);
+        }
+    }
+
+    private static void judge(
+            Installation installation,
+            FaultStudy faults,
+            Fed holder,
+            List<Circuit> staying,
+            Limit limit,
+            Judging judging) {
+        for (OperatingState state : installation.states()) {
+            List<ThingId> unprotected = new ArrayList<>(0);
+            for (Circuit circuit : staying)
+                if (installation.in(state).findSource(circuit).isPresent()
+                        && !isMadeUpFor(installation, Rcds.acting(faults, circuit, state), holder))
+                    unprotected.add(circuit.id());
+            if (unprotected.isEmpty()) continue;
+            judging.at(holder.id(), state)
+                    .by(limit)
+                    .on(holder.fact("fedFrom"))
+                    .notMet("rcd.place.blind", name(holder.id()), word(state), names(unprotected));
+            return;
+        }
+        judging.at(holder.id()).by(limit).on(holder.fact("fedFrom")).met("rcd.place.met", name(holder.id()));
+    }
+
+    private static boolean isMadeUpFor(Installation installation, Set<ThingId> acting, Fed holder) {
+        if (acting.contains(holder.id())) return true;
+        Double wantedA = Rcds.device(holder).ratedResidualCurrentA();
+        for (ThingId id : acting) {
+            Double ratedA = installation
+                    .findFed(id)
+                    .map(other -> Rcds.device(other).ratedResidualCurrentA())
+                    .orElse(null);
+            if (wantedA != null && ratedA != null && ratedA <= wantedA) return true;
+        }
+        return false;
+    }
+}

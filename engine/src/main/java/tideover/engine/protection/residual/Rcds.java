@@ -1,0 +1,103 @@
+package tideover.engine.protection.residual;
+
+import java.util.ArrayList;
+import java.util.LinkedHashSet;
+import java.util.List;
+import java.util.Set;
+import org.jspecify.annotations.Nullable;
+import tideover.engine.installation.Installation;
+import tideover.engine.protection.FaultStory;
+import tideover.engine.protection.FaultStudy;
+import tideover.engine.rules.Check;
+import tideover.engine.site.Circuit;
+import tideover.engine.site.Converter;
+import tideover.engine.site.Fed;
+import tideover.engine.site.Inverter;
+import tideover.engine.site.Load;
+import tideover.engine.site.OperatingState;
+import tideover.engine.site.RcdType;
+import tideover.engine.site.ResidualDevice;
+import tideover.engine.site.Thing;
+import tideover.engine.site.ThingId;
+
+/** What several checks ask of residual current devices. */
+final class Rcds {
+
+    /** RCD findings are never met on an assumption. */
+    static final Check.OnAssumption ON_ASSUMPTION = Check.OnAssumption.STAYS_OPEN;
+
+    private Rcds() {}
+
+    /** All things that hold a residual current device. */
+    static List<Fed> all(Installation installation) {
+        List<Fed> all = new ArrayList<>();
+        for (Thing thing : installation.things()) if (thing instanceof Fed fed && fed.rcd() != null) all.add(fed);
+        return all;
+    }
+
+    /** The device of a thing that holds one. */
+    static ResidualDevice device(Fed holder) {
+        ResidualDevice device = holder.rcd();
+        if (device == null) throw new IllegalArgumentException(holder.id() + " holds no RCD");
+        return device;
+    }
+
+    /** Circuits fed through a device in the connected mode. */
+    static List<Circuit> circuitsBehind(Installation installation, Fed holder) {
+        List<Circuit> behind = new ArrayList<>();
+        for (Circuit circuit : installation.circuits())
+            if (circuit.id().equals(holder.id()) || installation.isBehind(circuit, holder.id())) behind.add(circuit);
+        return behind;
+    }
+
+    /** Whether island operation or the plan touches a device or anything fed through it. */
+    static boolean isTouched(Installation installation, Fed holder) {
+        if (installation.isTouched(holder) || !installation.sourcesBehind(holder.id()).isEmpty()) return true;
+        for (Circuit circuit : circuitsBehind(installation, holder)) if (installation.isTouched(circuit)) return true;
+        return false;
+    }
+
+    /** Devices that see a fault at a circuit in a state, whatever its line; empty where it has no voltage. */
+    static Set<ThingId> acting(FaultStudy faults, Fed circuit, OperatingState state) {
+        Set<ThingId> acting = new LinkedHashSet<>();
+        boolean first = true;
+        for (FaultStory story : faults.lineToEarth(circuit, state)) {
+            if (first) acting.addAll(story.acting());
+            else acting.retainAll(story.acting());
+            first = false;
+        }
+        return acting;
+    }
+
+    /** The states in which a thing has voltage. */
+    static List<OperatingState> liveStates(Installation installation, Fed thing) {
+        List<OperatingState> live = new ArrayList<>();
+        for (OperatingState state : installation.states())
+            if (installation.in(state).findSource(thing).isPresent()) live.add(state);
+        return live;
+    }
+
+    /**
+     * The type of RCD a load needs: what its maker states, else F for single-phase converters and B where smooth d.c. can
+     * flow.
+     *
+     * @return nothing where neither is known
+     */
+    static @Nullable RcdType needed(@Nullable Load load) {
+        if (load == null) return null;
+        if (load.residualType() != null) return load.residualType();
+        Converter converter = load.converter();
+        if (converter == null) return null;
+        return switch (converter) {
+            case NONE -> RcdType.AC;
+            case SINGLE_PHASE -> RcdType.F;
+            case SMOOTH_DC -> RcdType.B;
+        };
+    }
+
+    /** Whether what is connected can pass smooth d.c. to earth. */
+    static boolean canPassSmoothDc(Fed fed) {
+        if (fed instanceof Circuit circuit) return needed(circuit.load()) == RcdType.B;
+        return fed instanceof Inverter inverter && inverter.residualType() == RcdType.B;
+    }
+}
