@@ -20,6 +20,7 @@ final class NeutralSearch {
     private final Installation installation;
     private final View view;
     private final int[] labels;
+    private final List<NeutralGroup> groups = new ArrayList<>();
     private int count;
 
     NeutralSearch(Installation installation, View view) {
@@ -33,6 +34,7 @@ final class NeutralSearch {
             int neutral = neutralNode(circuit.id());
             if (neutral >= 0) label(neutral);
         }
+        for (int label = 0; label < count; label++) groups.add(group(label));
     }
 
     private void label(int start) {
@@ -64,14 +66,12 @@ final class NeutralSearch {
     }
 
     List<NeutralGroup> groups() {
-        List<NeutralGroup> groups = new ArrayList<>();
-        for (int label = 0; label < count; label++) groups.add(group(label));
-        return groups;
+        return List.copyOf(groups);
     }
 
     Optional<NeutralGroup> findGroup(ThingId thing) {
         int node = neutralNode(thing);
-        return node < 0 || labels[node] < 0 ? Optional.empty() : Optional.of(group(labels[node]));
+        return node < 0 || labels[node] < 0 ? Optional.empty() : Optional.of(groups.get(labels[node]));
     }
 
     private NeutralGroup group(int label) {

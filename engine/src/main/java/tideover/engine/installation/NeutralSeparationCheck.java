@@ -53,7 +53,8 @@ final class NeutralSeparationCheck implements Check<Installation> {
         Limit law = judging.limit(id).orElse(null);
         if (law != null) draft.by(law);
         boolean lawDecides = law != null && (law.is(NeutralRule.MUST) || law.is(NeutralRule.MUST_NOT));
-        boolean operatorDecides = law != null && law.is(Stance.ASK_OPERATOR)
+        // What the law allows either way is the operator's to decide.
+        boolean operatorDecides = law != null && (law.is(Stance.ASK_OPERATOR) || law.is(NeutralRule.MAY))
                 || law == null && judging.rules().stance(Topic.POLES) == Stance.ASK_OPERATOR;
         NeutralRule answer = operator.neutralSeparation();
         if (!lawDecides && answer != null) {
@@ -66,7 +67,7 @@ final class NeutralSeparationCheck implements Check<Installation> {
         } else if (law == null) {
             draft.openForLimit(id);
         } else {
-            judge(installation, device, draft, NeutralRule.valueOf(String.valueOf(law.choice())));
+            judge(installation, device, draft, law.is(NeutralRule.MUST) ? NeutralRule.MUST : NeutralRule.MUST_NOT);
         }
     }
 

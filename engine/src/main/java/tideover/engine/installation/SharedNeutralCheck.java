@@ -36,13 +36,21 @@ final class SharedNeutralCheck implements Check<Installation> {
         Optional<Limit> limit = judging.limit("neutral.shared");
         for (Circuit circuit : installation.circuits()) {
             List<ThingId> partners = circuit.sharedNeutralWith();
-            if (partners == null || partners.isEmpty() || !installation.isTouched(circuit)) continue;
+            if (partners == null || !concerns(installation, circuit, partners)) continue;
             Judging.Draft draft = judging.at(circuit.id())
                     .on(circuit.fact("sharedNeutralWith"))
                     .on(circuit.fact("conductors"));
             if (limit.isEmpty()) draft.openForLimit("neutral.shared");
             else judge(installation, circuit, partners, limit.get(), draft.by(limit.get()));
         }
+    }
+
+    private static boolean concerns(Installation installation, Circuit circuit, List<ThingId> partners) {
+        if (partners.isEmpty()) return false;
+        if (installation.isTouched(circuit)) return true;
+        for (ThingId id : partners)
+            if (installation.findFed(id).map(installation::isTouched).orElse(false)) return true;
+        return false;
     }
 
     private static void judge(

@@ -8,6 +8,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.function.Predicate;
+import org.jspecify.annotations.Nullable;
 import tideover.engine.installation.Edge.Part;
 import tideover.engine.site.Conductor;
 import tideover.engine.site.Fed;
@@ -31,6 +32,8 @@ public final class View {
     private final List<ThingId> sources;
     private final Map<ThingId, int[]> lineReach = new HashMap<>();
     private final Map<ThingId, int[]> neutralReach = new HashMap<>();
+    private final Map<ThingId, Map<ThingId, Boolean>> earthedBehind = new HashMap<>();
+    private @Nullable NeutralSearch neutrals;
 
     View(Installation installation, OperatingState state) {
         this.installation = installation;
@@ -191,12 +194,47 @@ public final class View {
 
     /** The separate neutrals in this state that a source or a circuit belongs to. */
     public List<NeutralGroup> neutralGroups() {
-        return new NeutralSearch(installation, this).groups();
+        return neutrals().groups();
     }
 
-    /** The thing that ties neutrals together: the group a thing's neutral belongs to, if it has a neutral. */
+    /** The separate neutral that a thing's neutral belongs to, if it has one. */
     public Optional<NeutralGroup> findNeutralGroup(ThingId thing) {
-        return new NeutralSearch(installation, this).findGroup(thing);
+        return neutrals().findGroup(thing);
+    }
+
+    private NeutralSearch neutrals() {
+        NeutralSearch found = neutrals;
+        if (found == null) neutrals = found = new NeutralSearch(installation, this);
+        return found;
+    }
+
+    /** Whether a source's neutral is connected to earth in this state: without that no RCD sees a fault. */
+    public boolean isEarthed(ThingId source) {
+        return findNeutralGroup(source).map(group -> !group.earthed().isEmpty()).orElse(false);
+    }
+
+    /**
+     * Whether the neutral behind a residual current device has another way back to a source than through the device: by a
+     * link or split behind it, or because the source itself lies behind it. Then it trips in service or does not see a
+     * fault.
+     */
+    public boolean isByPassedByNeutral(ThingId rcd, ThingId source) {
+        return earthedBehind
+                .computeIfAbsent(source, s -> new HashMap<>())
+                .computeIfAbsent(rcd, r -> findsOtherWay(r, source));
+    }
+
+    private boolean findsOtherWay(ThingId rcd, ThingId source) {
+        for (Conductor neutral : new Conductor[] {Conductor.N, Conductor.PEN}) {
+            int start = installation.node(rcd, Terminals.INCOMING, neutral);
+            if (installation.edgesAt(start).length == 0) continue;
+            int[] by = reach(
+                    new int[] {start},
+                    edge -> !edge.carriesLine()
+                            && !(edge.part() == Part.FEED && edge.thing().id().equals(rcd) && edge.conductor().isNeutral()));
+            if (by[installation.neutralTerminal(source)] != UNREACHED) return true;
+        }
+        return false;
     }
 
     /** Links that are closed in this state. */

@@ -13,6 +13,7 @@ import tideover.engine.rules.Unit;
 import tideover.engine.site.FactId;
 import tideover.engine.site.Inverter;
 import tideover.engine.site.IslandingSwitch;
+import tideover.engine.site.OperatingState;
 import tideover.engine.site.PerLine;
 
 /** What inverters feed to the grid through the islanding switch is above neither its rated current nor its back-up fuse. */
@@ -27,7 +28,7 @@ final class SwitchFeedInCheck implements Check<NetworkStudies> {
     public void judge(NetworkStudies studies, Judging judging) {
         Optional<Limit> limit = judging.limit("switch.feedIn");
         for (IslandingSwitch device : studies.installation().islandingSwitches()) {
-            Judging.Draft draft = judging.at(device.id());
+            Judging.Draft draft = judging.at(device.id(), OperatingState.CONNECTED);
             if (limit.isEmpty() || studies.demand() == null) draft.openForLimit("switch.feedIn");
             else judge(studies.demand(), studies, device, draft.by(limit.get()));
         }

@@ -16,6 +16,7 @@ import tideover.engine.rules.Unit;
 import tideover.engine.site.Circuit;
 import tideover.engine.site.FactId;
 import tideover.engine.site.IslandingSwitch;
+import tideover.engine.site.OperatingState;
 import tideover.engine.site.PerLine;
 import tideover.engine.site.StayOn;
 import tideover.engine.site.ThingId;
@@ -39,7 +40,7 @@ final class SwitchLoadCheck implements Check<NetworkStudies> {
         Installation installation = studies.installation();
         Optional<Limit> limit = judging.limit("switch.load");
         for (IslandingSwitch device : installation.islandingSwitches()) {
-            Judging.Draft draft = judging.at(device.id());
+            Judging.Draft draft = judging.at(device.id(), OperatingState.CONNECTED);
             if (limit.isEmpty() || studies.demand() == null) draft.openForLimit("switch.load");
             else judge(studies.demand(), installation, device, draft.by(limit.get()), judging);
         }

@@ -10,6 +10,7 @@ import tideover.engine.rules.Judging;
 import tideover.engine.rules.Limit;
 import tideover.engine.rules.Unit;
 import tideover.engine.site.Fed;
+import tideover.engine.site.OperatingState;
 import tideover.engine.site.Thing;
 
 /** Design current, rated current and ampacity rise in this order: I_b ≤ I_n ≤ I_z (IEC 60364-4-43, 433.1). */
@@ -33,18 +34,23 @@ final class DesignCurrentCheck implements Check<ProtectionStudies> {
 
     private static void judge(ProtectionStudies studies, Fed fed, Limit limit, Judging judging) {
         Overload overload = Overload.of(studies, fed, judging);
-        Judging.Draft draft = judging.at(fed.id()).by(limit);
-        overload.before().ifPresent(before -> draft.on(before.ratedCurrent()));
-        draft.on(fed.fact("cable.crossSectionMm2")).on(fed.fact("cable.method"));
-        if (fed.cable() != null && fed.cable().groupedCircuits() != null) draft.on(fed.fact("cable.groupedCircuits"));
         Double designA = overload.designA();
         Double ratedA = overload.ratedA();
         Double ampacityA = overload.ampacityA();
+        boolean drawsTooMuch = designA != null && ratedA != null && designA > ratedA;
+        boolean isTooThin = ratedA != null && ampacityA != null && ratedA > ampacityA;
+        // What is drawn and fed is largest when connected; a section is too small in every state.
+        Judging.Draft draft = drawsTooMuch && !isTooThin
+                ? judging.at(fed.id(), OperatingState.CONNECTED).by(limit)
+                : judging.at(fed.id()).by(limit);
+        overload.before().ifPresent(before -> draft.on(before.ratedCurrent()));
+        draft.on(fed.fact("cable.crossSectionMm2")).on(fed.fact("cable.method"));
+        if (fed.cable() != null && fed.cable().groupedCircuits() != null) draft.on(fed.fact("cable.groupedCircuits"));
         overload.ampacity().ifPresent(ampacity -> explain(ampacity, overload.factorRatio(), judging));
-        if (ratedA != null && ampacityA != null && ratedA > ampacityA)
+        if (isTooThin && ratedA != null && ampacityA != null)
             draft.measure(ratedA, ampacityA, Unit.A)
                     .notMet("overload.design.section", name(fed.id()), amount(ratedA, Unit.A), amount(ampacityA, Unit.A));
-        else if (designA != null && ratedA != null && designA > ratedA)
+        else if (drawsTooMuch && designA != null && ratedA != null)
             draft.measure(designA, ratedA, Unit.A)
                     .notMet("overload.design.device", name(fed.id()), amount(designA, Unit.A), amount(ratedA, Unit.A));
         else if (!overload.missing().isEmpty()) draft.openFor(overload.missing());

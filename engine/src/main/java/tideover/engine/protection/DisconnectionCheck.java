@@ -100,7 +100,10 @@ final class DisconnectionCheck implements Check<ProtectionStudies> {
                 .by(row.source())
                 .on(story.facts())
                 .measure(story.clearing().latestS(), row.timeS(), Unit.S);
-        conclude(story, fed, row.timeS(), draft);
+        // Without any earth of its neutral a source drives no fault current: the law of the link says so, once.
+        if (!studies.installation().in(worst.state()).isEarthed(story.source()))
+            draft.notApplicable("fault.disconnection.unearthed", name(fed.id()), name(story.source()));
+        else conclude(story, fed, row.timeS(), draft);
     }
 
     private static void conclude(FaultStory story, Fed fed, double limitS, Judging.Draft draft) {

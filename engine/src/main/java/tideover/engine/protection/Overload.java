@@ -63,6 +63,7 @@ record Overload(
         return new Overload(designA(studies, fed, missing), before, ampacity, factorRatio, missing);
     }
 
+    /** Of a feeder the larger of what is drawn and what is fed back, which never add on one line. */
     private static @Nullable Double designA(ProtectionStudies studies, Fed fed, List<FactId> missing) {
         if (studies.demand() == null) return null;
         if (fed instanceof Inverter inverter)
@@ -71,7 +72,11 @@ record Overload(
             missing.addAll(studies.demand().missing(circuit));
             return studies.demand().findCurrentA(circuit).map(PerLine::largest).orElse(null);
         }
-        return studies.demand().togetherA(studies.demand().circuitsBehind(fed.id())).largest();
+        double drawnA = studies.demand().togetherA(studies.demand().circuitsBehind(fed.id())).largest();
+        PerLine fedA = PerLine.ZERO;
+        for (Inverter inverter : studies.demand().invertersBehind(fed.id()))
+            fedA = fedA.plus(studies.demand().findFeedInA(inverter).orElse(PerLine.ZERO));
+        return Math.max(drawnA, fedA.largest());
     }
 
     private static Optional<InstalledAmpacity> ampacity(

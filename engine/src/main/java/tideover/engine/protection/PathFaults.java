@@ -105,7 +105,7 @@ final class PathFaults implements FaultStudy {
                     amount(currentA, Unit.A));
         }
         List<ThingId> acting = new ArrayList<>(2);
-        Clearing clearing = clearing(there, back, currentA, inverter, drivenA >= limitA, acting, facts, missing, trace);
+        Clearing clearing = clearing(view, there, back, currentA, inverter, drivenA >= limitA, acting, facts, missing, trace);
         return new FaultStory(
                 source, line, system(back), voltageV, loopOhm, electrodeOhm(back), currentA, clearing, acting, facts, missing);
     }
@@ -205,6 +205,7 @@ final class PathFaults implements FaultStudy {
     }
 
     private Clearing clearing(
+            View view,
             Path there,
             @Nullable Path back,
             double currentA,
@@ -220,7 +221,7 @@ final class PathFaults implements FaultStudy {
         for (Edge edge : there.edges()) {
             if (edge.part() != Edge.Part.FEED || !(edge.thing() instanceof Fed fed)) continue;
             ResidualDevice rcd = fed.rcd();
-            if (rcd != null && back != null && !isBlind(fed, back)) {
+            if (rcd != null && back != null && !view.isByPassedByNeutral(fed.id(), there.source())) {
                 acting.add(fed.id());
                 best = quicker(best, residual(fed, rcd, currentA, facts, missing, trace));
             }
@@ -229,15 +230,6 @@ final class PathFaults implements FaultStudy {
         }
         if (inverter != null && limited && back != null) best = quicker(best, shutdown(inverter, facts, missing, trace));
         return best instanceof Clearing.Never && !missing.isEmpty() ? new Clearing.Unknown(missing) : best;
-    }
-
-    /** An RCD is blind where the fault current comes back through its own neutral. */
-    private static boolean isBlind(Fed rcd, Path back) {
-        for (Edge edge : back.edges())
-            if (edge.part() == Edge.Part.FEED
-                    && edge.conductor().isNeutral()
-                    && edge.thing().id().equals(rcd.id())) return true;
-        return false;
     }
 
     private static Clearing quicker(Clearing a, Clearing b) {

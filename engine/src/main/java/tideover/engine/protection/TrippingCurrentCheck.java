@@ -29,14 +29,14 @@ final class TrippingCurrentCheck implements Check<ProtectionStudies> {
                 judge(studies, fed, limit.get(), judging);
     }
 
-    /** Silent where the design currents are not known either: that finding asks for them. */
+    /** Silent where the first condition is broken or open: that finding says so. */
     private static void judge(ProtectionStudies studies, Fed fed, Limit limit, Judging judging) {
         Overload overload = Overload.of(studies, fed, judging);
         Double ampacityA = overload.ampacityA();
         TripCurve curve = overload.before()
                 .flatMap(before -> studies.tables().tripCurves().find(before.device()))
                 .orElse(null);
-        if (ampacityA == null || curve == null) return;
+        if (ampacityA == null || curve == null || curve.ratedCurrentA() > ampacityA) return;
         double trippingA = curve.conventionalTrippingCurrentA();
         double allowedA = limit.requireNumber() * ampacityA;
         Judging.Draft draft = judging.at(fed.id())

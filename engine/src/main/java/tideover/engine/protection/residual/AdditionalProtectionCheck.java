@@ -7,21 +7,20 @@ import static tideover.engine.rules.PhraseArg.word;
 import java.util.Optional;
 import org.jspecify.annotations.Nullable;
 import tideover.engine.installation.Installation;
-import tideover.engine.protection.FaultStudy;
 import tideover.engine.protection.ProtectionStudies;
 import tideover.engine.rules.Check;
 import tideover.engine.rules.Judging;
 import tideover.engine.rules.Limit;
 import tideover.engine.rules.Unit;
 import tideover.engine.site.Circuit;
+import tideover.engine.site.Conductor;
 import tideover.engine.site.Fed;
 import tideover.engine.site.LoadKind;
 import tideover.engine.site.OperatingState;
 import tideover.engine.site.Status;
-import tideover.engine.site.ThingId;
 
 /**
- * Socket-outlets up to 32 A, and luminaires where demanded, have an RCD of 30 mA that acts in every state
+ * Socket-outlets up to 32 A, and luminaires where demanded, have an RCD of 30 mA on their way in every state
  * (IEC 60364-4-41, 411.3.3 and 411.3.4). An unaltered circuit keeps in the island what it has when connected.
  */
 final class AdditionalProtectionCheck implements Check<ProtectionStudies> {
@@ -47,11 +46,11 @@ final class AdditionalProtectionCheck implements Check<ProtectionStudies> {
         Optional<Limit> limit = judging.limit("rcd.additional.socketsA");
         for (Circuit circuit : installation.circuits()) {
             if (!installation.isTouched(circuit) || !concerns(circuit, judging)) continue;
-            if (limit.isEmpty() || studies.faults() == null)
+            if (limit.isEmpty())
                 judging.at(circuit.id()).openForLimit("rcd.additional.socketsA");
             else if (!installation.gaps(circuit).isEmpty())
                 judging.at(circuit.id()).by(limit.get()).openFor(installation.gaps(circuit));
-            else judge(installation, studies.faults(), circuit, limit.get(), judging);
+            else judge(installation, circuit, limit.get(), judging);
         }
     }
 
@@ -70,16 +69,23 @@ final class AdditionalProtectionCheck implements Check<ProtectionStudies> {
     }
 
     private static void judge(
-            Installation installation, FaultStudy faults, Circuit circuit, Limit limit, Judging judging) {
+            Installation installation, Circuit circuit, Limit limit, Judging judging) {
+        if (circuit.has(Conductor.PEN) && installation.staysOn(circuit)) {
+            judging.at(circuit.id(), OperatingState.CONNECTED)
+                    .by(limit)
+                    .on(circuit.fact("conductors"))
+                    .notMet("rcd.additional.pen", name(circuit.id()));
+            return;
+        }
         boolean asInstalled = installation.status(circuit.id()) == Status.EXISTING
                 && !judging.limit("rcd.stayingCircuits").map(l -> l.is(Demand.REQUIRED)).orElse(true);
-        Fed connected = best(installation, faults, circuit, OperatingState.CONNECTED);
+        Fed connected = best(installation, circuit, OperatingState.CONNECTED);
         if (asInstalled && (connected == null || ratedA(connected) > limit.requireNumber())) {
             judging.at(circuit.id()).by(limit).notApplicable("rcd.additional.asInstalled", name(circuit.id()));
             return;
         }
         for (OperatingState state : Rcds.liveStates(installation, circuit)) {
-            Fed holder = best(installation, faults, circuit, state);
+            Fed holder = best(installation, circuit, state);
             if (holder == null) {
                 judging.at(circuit.id(), state).by(limit).notMet("rcd.additional.none", name(circuit.id()), word(state));
                 return;
@@ -110,14 +116,12 @@ final class AdditionalProtectionCheck implements Check<ProtectionStudies> {
                 .met("rcd.additional.met", name(circuit.id()), name(connected.id()), amount(ratedA(connected), Unit.RESIDUAL_A));
     }
 
-    /** The most sensitive device that acts. */
-    private static @Nullable Fed best(
-            Installation installation, FaultStudy faults, Circuit circuit, OperatingState state) {
+    /** The most sensitive device on the way; none can work behind a PEN. */
+    private static @Nullable Fed best(Installation installation, Circuit circuit, OperatingState state) {
+        if (circuit.has(Conductor.PEN)) return null;
         Fed best = null;
-        for (ThingId id : Rcds.acting(faults, circuit, state)) {
-            Fed holder = installation.findFed(id).orElseThrow();
+        for (Fed holder : Rcds.onWay(installation, circuit, state))
             if (best == null || ratedA(holder) < ratedA(best)) best = holder;
-        }
         return best;
     }
 

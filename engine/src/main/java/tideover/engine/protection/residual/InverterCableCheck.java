@@ -4,10 +4,9 @@ import static tideover.engine.rules.PhraseArg.amount;
 import static tideover.engine.rules.PhraseArg.name;
 import static tideover.engine.rules.PhraseArg.word;
 
+import java.util.List;
 import java.util.Optional;
-import java.util.Set;
 import tideover.engine.installation.Installation;
-import tideover.engine.protection.FaultStudy;
 import tideover.engine.protection.ProtectionStudies;
 import tideover.engine.rules.Check;
 import tideover.engine.rules.Judging;
@@ -19,7 +18,6 @@ import tideover.engine.site.Inverter;
 import tideover.engine.site.OperatingState;
 import tideover.engine.site.RcdType;
 import tideover.engine.site.ResidualDevice;
-import tideover.engine.site.ThingId;
 
 /**
  * In TT the grid feeds a fault in the inverter's own supply cable while connected: an RCD of the maker's type stays before
@@ -45,20 +43,19 @@ final class InverterCableCheck implements Check<ProtectionStudies> {
         for (Inverter inverter : installation.inverters()) {
             Judging.Draft draft = judging.at(inverter.id(), OperatingState.CONNECTED)
                     .on(installation.supply().fact("earthingSystem"));
-            if (limit.isEmpty() || studies.faults() == null) draft.openForLimit("rcd.inverterCableTt");
+            if (limit.isEmpty()) draft.openForLimit("rcd.inverterCableTt");
             else if (!installation.gaps(inverter).isEmpty()) draft.by(limit.get()).openFor(installation.gaps(inverter));
-            else judge(installation, studies.faults(), inverter, draft.by(limit.get()));
+            else judge(installation, inverter, draft.by(limit.get()));
         }
     }
 
-    private static void judge(Installation installation, FaultStudy faults, Inverter inverter, Judging.Draft draft) {
-        Set<ThingId> acting = Rcds.acting(faults, inverter, OperatingState.CONNECTED);
-        if (acting.isEmpty()) {
+    private static void judge(Installation installation, Inverter inverter, Judging.Draft draft) {
+        List<Fed> onWay = Rcds.onWay(installation, inverter, OperatingState.CONNECTED);
+        if (onWay.isEmpty()) {
             draft.notMet("rcd.inverterCable.none", name(inverter.id()));
             return;
         }
-        Fed holder = installation.findFed(acting.iterator().next()).orElseThrow();
-        for (ThingId id : acting) holder = installation.findFed(id).orElseThrow();
+        Fed holder = onWay.get(onWay.size() - 1);
         ResidualDevice device = Rcds.device(holder);
         RcdType demanded = inverter.residualType();
         Double largestA = inverter.residualRatedCurrentA();

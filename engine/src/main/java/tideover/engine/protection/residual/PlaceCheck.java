@@ -7,14 +7,14 @@ import static tideover.engine.rules.PhraseArg.word;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
-import java.util.Set;
 import tideover.engine.installation.Installation;
-import tideover.engine.protection.FaultStudy;
+import tideover.engine.installation.View;
 import tideover.engine.protection.ProtectionStudies;
 import tideover.engine.rules.Check;
 import tideover.engine.rules.Judging;
 import tideover.engine.rules.Limit;
 import tideover.engine.site.Circuit;
+import tideover.engine.site.Conductor;
 import tideover.engine.site.Fed;
 import tideover.engine.site.Inverter;
 import tideover.engine.site.OperatingState;
@@ -43,28 +43,27 @@ final class PlaceCheck implements Check<ProtectionStudies> {
         for (Fed holder : Rcds.all(installation)) {
             if (holder instanceof Inverter) continue;
             List<Circuit> staying = new ArrayList<>(Rcds.circuitsBehind(installation, holder));
-            staying.removeIf(circuit -> !installation.staysOn(circuit));
+            // Behind a PEN no RCD can work at all: that is the fault of the circuit, not of the device's place.
+            staying.removeIf(circuit -> !installation.staysOn(circuit) || circuit.has(Conductor.PEN));
             if (staying.isEmpty()) continue;
-            if (limit.isEmpty() || studies.faults() == null) judging.at(holder.id()).openForLimit("rcd.island.place");
+            if (limit.isEmpty()) judging.at(holder.id()).openForLimit("rcd.island.place");
             else if (!installation.gaps(holder).isEmpty())
                 judging.at(holder.id()).by(limit.get()).openFor(installation.gaps(holder));
-            else judge(installation, studies.faults(), holder, staying, limit.get(), judging);
+            else judge(installation, holder, staying, limit.get(), judging);
         }
     }
 
     private static void judge(
-            Installation installation,
-            FaultStudy faults,
-            Fed holder,
-            List<Circuit> staying,
-            Limit limit,
-            Judging judging) {
+            Installation installation, Fed holder, List<Circuit> staying, Limit limit, Judging judging) {
         for (OperatingState state : installation.states()) {
+            View view = installation.in(state);
             List<ThingId> unprotected = new ArrayList<>(0);
-            for (Circuit circuit : staying)
-                if (installation.in(state).findSource(circuit).isPresent()
-                        && !isMadeUpFor(installation, Rcds.acting(faults, circuit, state), holder))
+            for (Circuit circuit : staying) {
+                ThingId source = view.findSource(circuit).orElse(null);
+                // Where the neutral has no earth at all no device acts: the law of the link says so, once.
+                if (source != null && view.isEarthed(source) && !isActing(installation, view, circuit, source, holder))
                     unprotected.add(circuit.id());
+            }
             if (unprotected.isEmpty()) continue;
             judging.at(holder.id(), state)
                     .by(limit)
@@ -75,15 +74,13 @@ final class PlaceCheck implements Check<ProtectionStudies> {
         judging.at(holder.id()).by(limit).on(holder.fact("fedFrom")).met("rcd.place.met", name(holder.id()));
     }
 
-    private static boolean isMadeUpFor(Installation installation, Set<ThingId> acting, Fed holder) {
-        if (acting.contains(holder.id())) return true;
+    private static boolean isActing(
+            Installation installation, View view, Circuit circuit, ThingId source, Fed holder) {
         Double wantedA = Rcds.device(holder).ratedResidualCurrentA();
-        for (ThingId id : acting) {
-            Double ratedA = installation
-                    .findFed(id)
-                    .map(other -> Rcds.device(other).ratedResidualCurrentA())
-                    .orElse(null);
-            if (wantedA != null && ratedA != null && ratedA <= wantedA) return true;
+        for (Fed other : Rcds.onWay(installation, circuit, view.state())) {
+            if (view.isByPassedByNeutral(other.id(), source)) continue;
+            Double ratedA = Rcds.device(other).ratedResidualCurrentA();
+            if (other.id().equals(holder.id()) || wantedA != null && ratedA != null && ratedA <= wantedA) return true;
         }
         return false;
     }

@@ -1,13 +1,11 @@
 package tideover.engine.protection.residual;
 
 import java.util.ArrayList;
-import java.util.LinkedHashSet;
 import java.util.List;
-import java.util.Set;
 import org.jspecify.annotations.Nullable;
 import tideover.engine.installation.Installation;
-import tideover.engine.protection.FaultStory;
-import tideover.engine.protection.FaultStudy;
+import tideover.engine.installation.Path;
+import tideover.engine.installation.View;
 import tideover.engine.rules.Check;
 import tideover.engine.site.Circuit;
 import tideover.engine.site.Converter;
@@ -57,16 +55,14 @@ final class Rcds {
         return false;
     }
 
-    /** Devices that see a fault at a circuit in a state, whatever its line; empty where it has no voltage. */
-    static Set<ThingId> acting(FaultStudy faults, Fed circuit, OperatingState state) {
-        Set<ThingId> acting = new LinkedHashSet<>();
-        boolean first = true;
-        for (FaultStory story : faults.lineToEarth(circuit, state)) {
-            if (first) acting.addAll(story.acting());
-            else acting.retainAll(story.acting());
-            first = false;
-        }
-        return acting;
+    /** Devices on the way of a thing's first live line in a state, from the source on; empty where it has no voltage. */
+    static List<Fed> onWay(Installation installation, Fed thing, OperatingState state) {
+        View view = installation.in(state);
+        ThingId source = view.findSource(thing).orElse(null);
+        if (source == null) return List.of();
+        return view.findLinePath(source, thing.id(), view.liveLines(thing).get(0))
+                .map(Path::rcds)
+                .orElse(List.of());
     }
 
     /** The states in which a thing has voltage. */

@@ -1,25 +1,29 @@
 package tideover.engine.protection.residual;
 
 import static tideover.engine.rules.PhraseArg.name;
+import static tideover.engine.rules.PhraseArg.names;
 import static tideover.engine.rules.PhraseArg.word;
 
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import tideover.engine.installation.Installation;
-import tideover.engine.installation.View;
 import tideover.engine.protection.ProtectionStudies;
 import tideover.engine.rules.Check;
 import tideover.engine.rules.Force;
 import tideover.engine.rules.Judging;
 import tideover.engine.rules.Limit;
 import tideover.engine.site.Circuit;
+import tideover.engine.site.FactId;
 import tideover.engine.site.Fed;
 import tideover.engine.site.OperatingState;
 import tideover.engine.site.RcdType;
 import tideover.engine.site.Status;
 import tideover.engine.site.ThingId;
 
-/** The RCD nearest to a circuit suits the residual currents of what it feeds (IEC 60364-5-53, 531.3.3). */
+/** The RCD nearest to each circuit suits the residual currents of what is behind it (IEC 60364-5-53, 531.3.3). */
 final class TypeCheck implements Check<ProtectionStudies> {
 
     /** Answers of the rule book. */
@@ -41,44 +45,57 @@ final class TypeCheck implements Check<ProtectionStudies> {
     public void judge(ProtectionStudies studies, Judging judging) {
         Installation installation = studies.installation();
         Optional<Limit> limit = judging.limit("rcd.type");
-        View connected = installation.in(OperatingState.CONNECTED);
+        Map<Fed, List<Circuit>> nearest = new LinkedHashMap<>();
         for (Circuit circuit : installation.circuits()) {
-            if (!installation.isTouched(circuit) || connected.liveLines(circuit).isEmpty()) continue;
-            List<Fed> rcds = connected
-                    .findLinePath(ThingId.SUPPLY, circuit.id(), connected.liveLines(circuit).get(0))
-                    .map(path -> path.rcds())
-                    .orElse(List.of());
-            if (rcds.isEmpty()) continue;
-            Fed nearest = rcds.get(rcds.size() - 1);
-            if (limit.isEmpty()) judging.at(circuit.id()).openForLimit("rcd.type");
-            else judge(installation, circuit, nearest, limit.get(), judging);
+            if (!installation.isTouched(circuit)) continue;
+            List<Fed> onWay = Rcds.onWay(installation, circuit, OperatingState.CONNECTED);
+            if (!onWay.isEmpty())
+                nearest.computeIfAbsent(onWay.get(onWay.size() - 1), h -> new ArrayList<>()).add(circuit);
         }
+        nearest.forEach((holder, circuits) -> {
+            if (limit.isEmpty()) judging.at(holder.id()).openForLimit("rcd.type");
+            else judge(installation, holder, circuits, limit.get(), judging);
+        });
     }
 
-    private static void judge(Installation installation, Circuit circuit, Fed nearest, Limit limit, Judging judging) {
-        Judging.Draft draft = judging.at(circuit.id()).by(limit).on(nearest.fact("rcd.type"));
-        RcdType type = Rcds.device(nearest).type();
+    private static void judge(
+            Installation installation, Fed holder, List<Circuit> circuits, Limit limit, Judging judging) {
+        Judging.Draft draft = judging.at(holder.id()).by(limit).on(holder.fact("rcd.type"));
+        RcdType type = Rcds.device(holder).type();
         if (type == null) {
-            draft.openFor(nearest.fact("rcd.type"));
+            draft.openFor(holder.fact("rcd.type"));
             return;
         }
-        RcdType needed = Rcds.needed(circuit.load());
-        if (needed == null) {
-            if (type == RcdType.B) draft.met("rcd.type.met", name(circuit.id()), name(nearest.id()), word(type));
-            else draft.openFor(circuit.fact("load.converter"));
-            return;
+        List<ThingId> tooMuch = new ArrayList<>(0);
+        List<FactId> unknown = new ArrayList<>(0);
+        RcdType most = RcdType.AC;
+        for (Circuit circuit : circuits) {
+            RcdType needed = Rcds.needed(circuit.load());
+            if (needed == null && type != RcdType.B) unknown.add(circuit.fact("load.converter"));
+            if (needed == null) continue;
+            boolean byMaker = circuit.load() != null && circuit.load().residualType() != null;
+            draft.on(circuit.fact(byMaker ? "load.residualType" : "load.converter"));
+            if (needed.compareTo(type) > 0) tooMuch.add(circuit.id());
+            if (needed.compareTo(most) > 0) most = needed;
         }
-        draft.on(circuit.fact(circuit.load() != null && circuit.load().residualType() != null ? "load.residualType" : "load.converter"));
         Limit typeAc = judging.limit("rcd.typeAc").orElse(null);
-        if (type.compareTo(needed) < 0) {
-            draft.notMet("rcd.type.below", name(circuit.id()), name(nearest.id()), word(type), word(needed));
+        if (!tooMuch.isEmpty()) {
+            draft.notMet("rcd.type.below", name(holder.id()), word(type), word(most), names(tooMuch));
         } else if (type == RcdType.AC && typeAc != null && typeAc.is(Demand.NOT_ALLOWED)) {
             draft.by(typeAc);
             // An old device before old circuits without electronics is no new work.
-            if (installation.status(circuit.id()) == Status.EXISTING) draft.force(Force.ADVISED);
-            draft.notMet("rcd.type.notAllowed", name(circuit.id()), name(nearest.id()), word(type));
+            if (!isNewWork(installation, holder, circuits)) draft.force(Force.ADVISED);
+            draft.notMet("rcd.type.notAllowed", name(holder.id()), word(type));
+        } else if (!unknown.isEmpty()) {
+            draft.openFor(unknown);
         } else {
-            draft.met("rcd.type.met", name(circuit.id()), name(nearest.id()), word(type));
+            draft.met("rcd.type.met", name(holder.id()), word(type));
         }
+    }
+
+    private static boolean isNewWork(Installation installation, Fed holder, List<Circuit> circuits) {
+        if (installation.status(holder.id()) != Status.EXISTING) return true;
+        for (Circuit circuit : circuits) if (installation.status(circuit.id()) != Status.EXISTING) return true;
+        return false;
     }
 }
