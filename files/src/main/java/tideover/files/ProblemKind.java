@@ -80,8 +80,6 @@ public enum ProblemKind {
     THING_OF_OTHER_KIND(4),
     /** Label, id: the plan takes it out. */
     THING_REMOVED(2),
-    /** Label, id: a found thing names what is only planned. */
-    THING_ONLY_PLANNED(2),
     /** Label, id. */
     THING_ITSELF(2),
     /** The way round. */

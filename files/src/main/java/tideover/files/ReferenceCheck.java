@@ -40,18 +40,15 @@ final class ReferenceCheck {
         if (refersTo == null) throw new IllegalStateException(reference.field().path() + " names nothing");
         ThingId target = reference.target();
         String words = reference.field().words();
-        if (target.equals(reference.owner())) {
-            add(reference, ProblemKind.THING_ITSELF, words, target.text());
-            return;
-        }
         if (SiteKeys.RESERVED.contains(target.text())) {
             if (!refersTo.allows(target))
                 add(reference, ProblemKind.THING_OF_OTHER_KIND, words, target.text(), target.text(), refersTo.allowed());
             return;
         }
-        Stated asFound = found.get(target);
-        Stated named = asFound == null ? planned.get(target) : asFound;
-        if (named == null) {
+        Stated named = found.getOrDefault(target, planned.get(target));
+        if (target.equals(reference.owner())) {
+            add(reference, ProblemKind.THING_ITSELF, words, target.text());
+        } else if (named == null) {
             unknown(reference);
         } else if (!refersTo.allows(named.kind())) {
             add(
@@ -61,16 +58,9 @@ final class ReferenceCheck {
                     target.text(),
                     named.kind().section(),
                     refersTo.allowed());
-        } else if (asFound == null && isFixed(reference)) {
-            add(reference, ProblemKind.THING_ONLY_PLANNED, words, target.text());
         } else if (removed.contains(target) && refersTo != ReferTo.FOUND && holdsAfterPlan(reference)) {
             add(reference, ProblemKind.THING_REMOVED, words, target.text());
         }
-    }
-
-    /** Whether it is a fact of a found thing; facts of the supply may look ahead, as the plan cannot restate them. */
-    private boolean isFixed(Reference reference) {
-        return reference.side() == Side.HOUSE && reference.owner() != null && found.containsKey(reference.owner());
     }
 
     /** Whether the reference still stands once the plan is carried out. */

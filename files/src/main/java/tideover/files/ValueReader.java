@@ -1,7 +1,7 @@
 package tideover.files;
 
 import java.time.LocalDate;
-import java.time.format.DateTimeParseException;
+import java.time.YearMonth;
 import java.util.ArrayList;
 import java.util.List;
 import org.jspecify.annotations.Nullable;
@@ -145,13 +145,27 @@ final class ValueReader {
     }
 
     private @Nullable LocalDate date(Field field, Scalar scalar, String where) {
-        try {
-            return LocalDate.parse(scalar.text());
-        } catch (DateTimeParseException e) {
-            problems.add(
-                    scalar.spot(), where, ProblemKind.DATE_EXPECTED, field.words(), shortened(scalar.text()));
-            return null;
+        String text = scalar.text();
+        // Taken apart by hand: the platform's formatter is slow to start, and one form is allowed only.
+        if (text.length() == 10 && text.charAt(4) == '-' && text.charAt(7) == '-') {
+            int year = whole(text, 0, 4);
+            int month = whole(text, 5, 7);
+            int day = whole(text, 8, 10);
+            if (year > 0 && month >= 1 && month <= 12 && day >= 1 && day <= YearMonth.of(year, month).lengthOfMonth())
+                return LocalDate.of(year, month, day);
         }
+        problems.add(scalar.spot(), where, ProblemKind.DATE_EXPECTED, field.words(), shortened(text));
+        return null;
+    }
+
+    private static int whole(String text, int from, int to) {
+        int value = 0;
+        for (int i = from; i < to; i++) {
+            int digit = text.charAt(i) - '0';
+            if (digit < 0 || digit > 9) return -1;
+            value = 10 * value + digit;
+        }
+        return value;
     }
 
     /** What was found, short enough for a message. */

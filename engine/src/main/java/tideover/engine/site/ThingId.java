@@ -1,6 +1,7 @@
 package tideover.engine.site;
 
 import java.util.regex.Pattern;
+import org.jspecify.annotations.Nullable;
 
 /**
  * The lasting name of a thing in a site, apart from the printed designation, which may change.
@@ -32,6 +33,17 @@ public record ThingId(String text) implements Comparable<ThingId> {
     @Override
     public int compareTo(ThingId other) {
         return text.compareTo(other.text);
+    }
+
+    // Written out because ids are keys everywhere: what the compiler makes for records is built anew at each start.
+    @Override
+    public boolean equals(@Nullable Object other) {
+        return other instanceof ThingId id && text.equals(id.text);
+    }
+
+    @Override
+    public int hashCode() {
+        return text.hashCode();
     }
 
     @Override
