@@ -42,6 +42,7 @@ public final class Measure {
     private List<Benchmark> all() {
         Program program = new Program(home.resolve("tideover"));
         return List.of(
+                new Assess(),
                 new ColdStart(
                         "check-cold",
                         "`./tideover check`, whole process",

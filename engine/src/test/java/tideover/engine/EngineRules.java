@@ -110,7 +110,7 @@ class EngineRules {
 
     private static String[] inEngine(int from, int to) {
         return PACKAGES.subList(from, to).stream()
-                .map(name -> "tideover.engine." + name)
+                .map(name -> "tideover.engine." + name + "..")
                 .toArray(String[]::new);
     }
 }
