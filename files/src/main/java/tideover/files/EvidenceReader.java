@@ -11,6 +11,8 @@ import org.jspecify.annotations.Nullable;
 import tideover.engine.site.Evidence;
 import tideover.engine.site.FactId;
 import tideover.engine.site.ThingId;
+import tideover.files.FormReader.Owner;
+import tideover.files.Reference.Side;
 import tideover.files.yaml.Node;
 import tideover.files.yaml.Node.Mapping;
 import tideover.files.yaml.Node.Sequence;

@@ -9,6 +9,7 @@ import org.jspecify.annotations.Nullable;
 import tideover.engine.site.Conductor;
 import tideover.engine.site.FactId;
 import tideover.engine.site.ThingId;
+import tideover.files.Reference.Side;
 import tideover.files.yaml.Node;
 import tideover.files.yaml.Node.Entry;
 import tideover.files.yaml.Node.Mapping;
@@ -18,6 +19,23 @@ import tideover.files.yaml.Spot;
 
 /** Reads the fields of a record from a mapping, key by key, and notes what names other things and what was filled in. */
 final class FormReader {
+    /**
+     * Whose fields are being read.
+     *
+     * @param side    where they are stated
+     * @param id      of the thing; nothing where it has none or a bad one
+     * @param where   how messages begin the name of a field
+     * @param prefill whether missing facts take their defaults
+     */
+    record Owner(Side side, @Nullable ThingId id, String where, Prefill prefill) {
+        /** Whether missing facts take their defaults. */
+        enum Prefill {
+            DEFAULTS,
+            /** A planned change of a found thing says only what changes. */
+            NOTHING
+        }
+    }
+
     private final Problems problems;
     private final Nearest nearest;
     private final ValueReader values;

@@ -34,16 +34,20 @@ public enum ProblemKind {
     /** What should be one value. */
     VALUE_EXPECTED(1),
 
+    /** Label, found. */
+    NUMBER_EXPECTED(2),
     /** Label, found, unit. */
-    NUMBER_EXPECTED(3),
+    NUMBER_EXPECTED_IN(3),
     /** Label, found. */
     NUMBER_QUOTED(2),
     /** Label, found, with a point. */
     NUMBER_COMMA(3),
     /** Label, found. */
     NUMBER_NOT_FINITE(2),
+    /** Label, found, lowest, highest. */
+    NUMBER_RANGE(4),
     /** Label, found, lowest, highest, unit. */
-    NUMBER_RANGE(5),
+    NUMBER_RANGE_IN(5),
     /** Label, found. */
     WHOLE_EXPECTED(2),
     /** Label, found. */

@@ -16,4 +16,11 @@ import tideover.files.yaml.Spot;
  * @param spot   where it stands
  */
 record Reference(
-        Side side, @Nullable ThingId owner, String path, String where, Field field, ThingId target, Spot spot) {}
+        Side side, @Nullable ThingId owner, String path, String where, Field field, ThingId target, Spot spot) {
+    /** Where in a site something is stated. */
+    enum Side {
+        /** As found. */
+        HOUSE,
+        PLAN
+    }
+}

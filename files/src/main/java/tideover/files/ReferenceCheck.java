@@ -7,6 +7,7 @@ import java.util.Set;
 import java.util.TreeSet;
 import org.jspecify.annotations.Nullable;
 import tideover.engine.site.ThingId;
+import tideover.files.Reference.Side;
 
 /** Whether everything named exists, is of the kind that may be named there, and is still there once the plan is done. */
 final class ReferenceCheck {

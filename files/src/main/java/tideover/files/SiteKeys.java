@@ -33,6 +33,11 @@ final class SiteKeys {
 
     private SiteKeys() {}
 
+    /** Whether a part of the house is one thing and no list. */
+    static boolean isSingle(String part) {
+        return part.equals("place") || part.equals("gridOperator") || part.equals("supply");
+    }
+
     private static List<String> withSections(List<String> before, List<String> behind) {
         List<String> all = new ArrayList<>(before);
         for (ThingKind kind : ThingKind.values()) all.add(kind.section());

@@ -17,6 +17,8 @@ import tideover.engine.site.Supply;
 import tideover.engine.site.Thing;
 import tideover.engine.site.ThingId;
 import tideover.engine.site.ThingKind;
+import tideover.files.FormReader.Owner;
+import tideover.files.Reference.Side;
 import tideover.files.yaml.Node;
 import tideover.files.yaml.Node.Entry;
 import tideover.files.yaml.Node.Mapping;

@@ -10,7 +10,11 @@ import tideover.engine.site.Site;
 import tideover.engine.site.Thing;
 import tideover.engine.site.ThingId;
 import tideover.engine.site.ThingKind;
-import tideover.files.Sink.Layout;
+import tideover.files.text.JsonSink;
+import tideover.files.text.Numbers;
+import tideover.files.text.Sink.Layout;
+import tideover.files.text.Sink;
+import tideover.files.text.YamlSink;
 
 /**
  * Writes sites. A site whose things stand in the order of {@link ThingKind}, as every site read from a file does, reads
@@ -28,7 +32,7 @@ public final class SiteWriter {
      * can be (RFC 8785), no blanks, no line ends.
      */
     public String canonicalJson(Site site) {
-        JsonSink json = new JsonSink();
+        JsonSink json = new JsonSink(Layout.LINE);
         write(site, json);
         return json.finish();
     }

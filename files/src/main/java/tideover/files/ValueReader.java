@@ -6,12 +6,13 @@ import java.util.ArrayList;
 import java.util.List;
 import org.jspecify.annotations.Nullable;
 import tideover.engine.site.ThingId;
-import tideover.files.yaml.Node;
+import tideover.files.text.Numbers;
 import tideover.files.yaml.Node.Scalar;
+import tideover.files.yaml.Node;
 
 /** Reads one value of a field: its type, its range, its words. */
 final class ValueReader {
-    private static final int LONGEST_TEXT = 500;
+    static final int LONGEST_TEXT = 500;
 
     private final Problems problems;
     private final Nearest nearest;
@@ -76,38 +77,46 @@ final class ValueReader {
 
     private @Nullable Double number(Field field, Scalar scalar, String where) {
         String text = scalar.text();
+        String found = shortened(text);
         Double value = Numbers.parse(text);
         if (value == null) {
             String withPoint = text.replace(',', '.');
             if (Numbers.isNotFinite(text))
-                problems.add(scalar.spot(), where, ProblemKind.NUMBER_NOT_FINITE, field.words(), shortened(text));
+                problems.add(scalar.spot(), where, ProblemKind.NUMBER_NOT_FINITE, field.words(), found);
             else if (text.indexOf(',') >= 0 && Numbers.parse(withPoint) != null)
-                problems.add(scalar.spot(), where, ProblemKind.NUMBER_COMMA, field.words(), text, withPoint);
+                problems.add(scalar.spot(), where, ProblemKind.NUMBER_COMMA, field.words(), found, shortened(withPoint));
+            else if (field.unit().isEmpty())
+                problems.add(scalar.spot(), where, ProblemKind.NUMBER_EXPECTED, field.words(), found);
             else
                 problems.add(
-                        scalar.spot(), where, ProblemKind.NUMBER_EXPECTED, field.words(), shortened(text), field.unit());
+                        scalar.spot(), where, ProblemKind.NUMBER_EXPECTED_IN, field.words(), found, field.unit());
             return null;
         }
         if (!scalar.isPlain()) {
-            problems.add(scalar.spot(), where, ProblemKind.NUMBER_QUOTED, field.words(), text);
+            problems.add(scalar.spot(), where, ProblemKind.NUMBER_QUOTED, field.words(), found);
             return null;
         }
         if (!Double.isFinite(value)) {
-            problems.add(scalar.spot(), where, ProblemKind.NUMBER_NOT_FINITE, field.words(), shortened(text));
+            problems.add(scalar.spot(), where, ProblemKind.NUMBER_NOT_FINITE, field.words(), found);
             return null;
         }
         double min = field.min() == null ? -Double.MAX_VALUE : field.min();
         double max = field.max() == null ? Double.MAX_VALUE : field.max();
         if (value >= min && value <= max) return value;
-        problems.add(
-                scalar.spot(),
-                where,
-                ProblemKind.NUMBER_RANGE,
-                field.words(),
-                shortened(text),
-                Numbers.shortest(min),
-                Numbers.shortest(max),
-                field.unit());
+        String lowest = Numbers.shortest(min);
+        String highest = Numbers.shortest(max);
+        if (field.unit().isEmpty())
+            problems.add(scalar.spot(), where, ProblemKind.NUMBER_RANGE, field.words(), found, lowest, highest);
+        else
+            problems.add(
+                    scalar.spot(),
+                    where,
+                    ProblemKind.NUMBER_RANGE_IN,
+                    field.words(),
+                    found,
+                    lowest,
+                    highest,
+                    field.unit());
         return null;
     }
 

@@ -103,7 +103,7 @@ final class BookReader {
         }
         int number = 0;
         for (Node item : sequence.items()) {
-            String field = "limits[%d]".formatted(number++);
+            String field = "limits[" + number++ + "]";
             if (item instanceof Node.Mapping mapping) readLimit(mapping, field);
             else complaints.at(item.spot(), field, RuleProblem.LIMIT_FORM);
         }

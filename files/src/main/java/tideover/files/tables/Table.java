@@ -1,7 +1,7 @@
 package tideover.files.tables;
 
 import de.siegmar.fastcsv.reader.CsvReader;
-import de.siegmar.fastcsv.reader.NamedCsvRecord;
+import de.siegmar.fastcsv.reader.CsvRecord;
 import java.io.IOException;
 import java.io.InputStream;
 import java.io.InputStreamReader;
@@ -28,11 +28,20 @@ record Table(String file, List<Row> rows) {
 
     static Table read(String file) {
         try (InputStream in = Table.class.getResourceAsStream(file)) {
-            if (in == null) throw new IllegalStateException("table %s is missing from the program".formatted(file));
+            if (in == null) throw new IllegalStateException("table " + file + " is missing from the program");
             List<Row> rows = new ArrayList<>();
-            try (CsvReader<NamedCsvRecord> reader =
-                    CsvReader.builder().ofNamedCsvRecord(new InputStreamReader(in, StandardCharsets.UTF_8))) {
-                for (NamedCsvRecord cells : reader) rows.add(new Row(file, cells));
+            List<String> header = List.of();
+            Row previous = null;
+            try (CsvReader<CsvRecord> reader =
+                    CsvReader.builder().ofCsvRecord(new InputStreamReader(in, StandardCharsets.UTF_8))) {
+                for (CsvRecord cells : reader) {
+                    if (header.isEmpty()) {
+                        header = cells.getFields();
+                    } else {
+                        previous = new Row(file, header, cells, previous);
+                        rows.add(previous);
+                    }
+                }
             }
             return new Table(file, rows);
         } catch (IOException e) {
@@ -42,26 +51,38 @@ record Table(String file, List<Row> rows) {
 
     /** One value of each row. */
     <T> List<T> map(Function<Row, T> value) {
-        return rows.stream().map(value).toList();
+        List<T> values = new ArrayList<>(rows.size());
+        for (Row row : rows) values.add(value.apply(row));
+        return values;
     }
 
     /** Several values of each row, where a cell lists all it holds for. */
-    <T> List<T> flatMap(Function<Row, List<T>> values) {
-        return rows.stream().flatMap(row -> values.apply(row).stream()).toList();
+    <T> List<T> flatMap(Function<Row, List<T>> some) {
+        List<T> values = new ArrayList<>(rows.size());
+        for (Row row : rows) values.addAll(some.apply(row));
+        return values;
     }
 
     /** One line of a table. */
     static final class Row {
         private final String file;
-        private final NamedCsvRecord cells;
+        private final List<String> header;
+        private final CsvRecord cells;
+        private final Source source;
 
-        private Row(String file, NamedCsvRecord cells) {
+        private Row(String file, List<String> header, CsvRecord cells, @Nullable Row previous) {
             this.file = file;
+            this.header = header;
             this.cells = cells;
+            // Hundreds of rows cite one table: they share what they cite.
+            Source own = new Source(text("source"), text("place"), word("verification", Verification.class));
+            this.source = previous != null && previous.source.equals(own) ? previous.source : own;
         }
 
         String text(String column) {
-            return cells.findField(column).orElseThrow(() -> wrong(column, "is missing", null));
+            int index = header.indexOf(column);
+            if (index < 0 || index >= cells.getFieldCount()) throw wrong(column, "is missing", null);
+            return cells.getField(index);
         }
 
         double number(String column) {
@@ -69,7 +90,7 @@ record Table(String file, List<Row> rows) {
             try {
                 return Double.parseDouble(text);
             } catch (NumberFormatException e) {
-                throw wrong(column, "'%s' is no number".formatted(text), e);
+                throw wrong(column, "'" + text + "' is no number", e);
             }
         }
 
@@ -86,14 +107,14 @@ record Table(String file, List<Row> rows) {
 
         /** The last three columns. */
         Source source() {
-            return new Source(text("source"), text("place"), word("verification", Verification.class));
+            return source;
         }
 
         private <E extends Enum<E>> E word(String column, Class<E> kind, String word) {
             try {
                 return Enum.valueOf(kind, word);
             } catch (IllegalArgumentException e) {
-                throw wrong(column, "'%s' is no %s".formatted(word, kind.getSimpleName()), e);
+                throw wrong(column, "'" + word + "' is no " + kind.getSimpleName(), e);
             }
         }
 

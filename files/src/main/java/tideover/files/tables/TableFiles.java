@@ -1,5 +1,6 @@
 package tideover.files.tables;
 
+import java.util.ArrayList;
 import java.util.EnumMap;
 import java.util.HashMap;
 import java.util.List;
@@ -82,15 +83,7 @@ public final class TableFiles {
                                 row.number("toleratedSmoothDcRatio"),
                                 row.source()))),
                 new DisconnectionTimes(Table.read("disconnection-times.csv")
-                        .flatMap(row -> row.words("systems", EarthingSystem.class).stream()
-                                .map(system -> new DisconnectionTimes.Row(
-                                        system,
-                                        row.word("role", CircuitRole.class),
-                                        row.number("aboveVoltageV"),
-                                        row.number("upToVoltageV"),
-                                        row.number("timeS"),
-                                        row.source()))
-                                .toList())));
+                        .flatMap(TableFiles::disconnectionTimes)));
     }
 
     private static ConductorTable conductors() {
@@ -134,10 +127,28 @@ public final class TableFiles {
                                 row.number("ambientDegC"),
                                 row.number("factorRatio"))),
                 Table.read("ampacity-grouping.csv")
-                        .flatMap(row -> row.words("methods", InstallationMethod.class).stream()
-                                .map(method -> new AmpacityTable.Grouping(
-                                        method, (int) row.number("circuits"), row.number("factorRatio")))
-                                .toList()));
+                        .flatMap(TableFiles::groupings));
+    }
+
+    private static List<AmpacityTable.Grouping> groupings(Table.Row row) {
+        List<AmpacityTable.Grouping> groupings = new ArrayList<>();
+        for (InstallationMethod method : row.words("methods", InstallationMethod.class))
+            groupings.add(
+                    new AmpacityTable.Grouping(method, (int) row.number("circuits"), row.number("factorRatio")));
+        return groupings;
+    }
+
+    private static List<DisconnectionTimes.Row> disconnectionTimes(Table.Row row) {
+        List<DisconnectionTimes.Row> times = new ArrayList<>();
+        for (EarthingSystem system : row.words("systems", EarthingSystem.class))
+            times.add(new DisconnectionTimes.Row(
+                    system,
+                    row.word("role", CircuitRole.class),
+                    row.number("aboveVoltageV"),
+                    row.number("upToVoltageV"),
+                    row.number("timeS"),
+                    row.source()));
+        return times;
     }
 
     private static TripCurves tripCurves() {
@@ -161,17 +172,18 @@ public final class TableFiles {
     }
 
     private static List<TripCurves.BreakerPoint> breakerPoints(Table.Row row) {
-        return row.words("devices", OvercurrentKind.class).stream()
-                .flatMap(kind -> row.words("curves", Curve.class).stream()
-                        .map(curve -> new TripCurves.BreakerPoint(
-                                kind,
-                                curve,
-                                row.number("ratedAboveA"),
-                                row.number("ratedUpToA"),
-                                row.number("multipleRatio"),
-                                row.word("trips", Guarantee.class),
-                                row.number("timeS"),
-                                row.source())))
-                .toList();
+        List<TripCurves.BreakerPoint> points = new ArrayList<>();
+        for (OvercurrentKind kind : row.words("devices", OvercurrentKind.class))
+            for (Curve curve : row.words("curves", Curve.class))
+                points.add(new TripCurves.BreakerPoint(
+                        kind,
+                        curve,
+                        row.number("ratedAboveA"),
+                        row.number("ratedUpToA"),
+                        row.number("multipleRatio"),
+                        row.word("trips", Guarantee.class),
+                        row.number("timeS"),
+                        row.source()));
+        return points;
     }
 }

@@ -1,7 +1,7 @@
-package tideover.files;
+package tideover.files.text;
 
 /** Where a site is written to, value by value. */
-interface Sink {
+public interface Sink {
     /** How a mapping or list is laid out where the form has a choice. */
     enum Layout {
         /** A line for each part. */

@@ -1,11 +1,11 @@
-package tideover.files;
+package tideover.files.text;
 
 import java.math.BigDecimal;
 import org.jspecify.annotations.Nullable;
 import tools.jackson.core.io.NumberOutput;
 
 /** Numbers as text. */
-final class Numbers {
+public final class Numbers {
     /** From here on, and below its counterpart, RFC 8785 writes an exponent. */
     private static final double LARGEST_PLAIN = 1e21;
 
@@ -18,7 +18,7 @@ final class Numbers {
      *
      * @return nothing where the text is no number; infinity where it is too large for a double
      */
-    static @Nullable Double parse(String text) {
+    public static @Nullable Double parse(String text) {
         int at = 0;
         int end = text.length();
         if (at < end && (text.charAt(at) == '-' || text.charAt(at) == '+')) at++;
@@ -48,7 +48,7 @@ final class Numbers {
     }
 
     /** Whether the text is one of the core schema's words for what is no finite number. */
-    static boolean isNotFinite(String text) {
+    public static boolean isNotFinite(String text) {
         String word = text.startsWith("-") || text.startsWith("+") ? text.substring(1) : text;
         return switch (word) {
             case ".inf", ".Inf", ".INF", ".nan", ".NaN", ".NAN", "NaN", "Infinity" -> true;
@@ -60,7 +60,7 @@ final class Numbers {
      * The shortest text that reads back as the same number, in the form of RFC 8785. The same on every Java version:
      * {@code Double.toString} before Java 19 is not always shortest.
      */
-    static String shortest(double value) {
+    public static String shortest(double value) {
         if (value == 0) return "0";
         String text = NumberOutput.toString(value, true);
         double size = Math.abs(value);

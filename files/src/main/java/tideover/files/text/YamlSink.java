@@ -1,4 +1,4 @@
-package tideover.files;
+package tideover.files.text;
 
 import java.io.StringWriter;
 import java.util.Locale;
@@ -21,7 +21,7 @@ import org.snakeyaml.engine.v2.events.StreamEndEvent;
 import org.snakeyaml.engine.v2.events.StreamStartEvent;
 
 /** YAML as a person would lay it out. */
-final class YamlSink implements Sink {
+public final class YamlSink implements Sink {
     private static final ImplicitTuple UNTAGGED = new ImplicitTuple(true, true);
 
     private final Lines lines = new Lines();
@@ -35,13 +35,13 @@ final class YamlSink implements Sink {
                     .build(),
             lines);
 
-    YamlSink() {
+    public YamlSink() {
         emitter.emit(new StreamStartEvent());
         emitter.emit(new DocumentStartEvent(false, Optional.empty(), Map.of()));
     }
 
     /** What was written; ends the writing. */
-    String finish() {
+    public String finish() {
         emitter.emit(new DocumentEndEvent(false));
         emitter.emit(new StreamEndEvent());
         return lines.toString();

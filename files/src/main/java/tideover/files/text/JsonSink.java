@@ -1,17 +1,35 @@
-package tideover.files;
+package tideover.files.text;
 
 import java.io.StringWriter;
 import tools.jackson.core.JsonGenerator;
 import tools.jackson.core.ObjectWriteContext;
+import tools.jackson.core.PrettyPrinter;
 import tools.jackson.core.json.JsonFactory;
+import tools.jackson.core.util.DefaultIndenter;
+import tools.jackson.core.util.DefaultPrettyPrinter;
 
-/** JSON without a blank. */
-final class JsonSink implements Sink {
+/** JSON: without a blank for machines, or with a line for each part. */
+public final class JsonSink implements Sink {
+    private static final ObjectWriteContext WITH_LINES = new ObjectWriteContext.Base() {
+        @Override
+        public PrettyPrinter getPrettyPrinter() {
+            // Line ends as in the rest of the project, whatever the platform.
+            return new DefaultPrettyPrinter()
+                    .withObjectIndenter(new DefaultIndenter("  ", "\n"))
+                    .withArrayIndenter(new DefaultPrettyPrinter.FixedSpaceIndenter());
+        }
+    };
+
     private final StringWriter text = new StringWriter(16 * 1024);
-    private final JsonGenerator json = new JsonFactory().createGenerator(ObjectWriteContext.empty(), text);
+    private final JsonGenerator json;
+
+    public JsonSink(Layout layout) {
+        json = new JsonFactory()
+                .createGenerator(layout == Layout.LINE ? ObjectWriteContext.empty() : WITH_LINES, text);
+    }
 
     /** What was written; ends the writing. */
-    String finish() {
+    public String finish() {
         json.close();
         return text.toString();
     }

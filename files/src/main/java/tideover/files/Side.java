@@ -1,8 +1,0 @@
-package tideover.files;
-
-/** Where in a site something is stated. */
-enum Side {
-    /** As found. */
-    HOUSE,
-    PLAN
-}
