@@ -7,6 +7,7 @@ import tideover.engine.rules.Finding;
 import tideover.engine.rules.FindingKey;
 import tideover.engine.rules.Phrase;
 import tideover.engine.rules.RuleBook;
+import tideover.engine.site.OperatingState;
 
 /**
  * A judged site.
@@ -26,6 +27,14 @@ public record Assessment(
     public Assessment {
         findings = List.copyOf(findings);
         calculations = Map.copyOf(calculations);
+    }
+
+    /** What of it concerns one state: findings decided by that state and those for which the state does not matter. */
+    public Assessment in(OperatingState state) {
+        List<Finding> concerned = findings.stream()
+                .filter(finding -> finding.key().state() == null || finding.key().state() == state)
+                .toList();
+        return new Assessment(installation, rules, concerned, Verdict.of(concerned), calculations);
     }
 
     /** Whether every binding finding is met or not applicable. */

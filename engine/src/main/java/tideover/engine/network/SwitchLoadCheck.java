@@ -12,6 +12,7 @@ import tideover.engine.installation.Installation;
 import tideover.engine.rules.Check;
 import tideover.engine.rules.Judging;
 import tideover.engine.rules.Limit;
+import tideover.engine.rules.PhraseArg;
 import tideover.engine.rules.Unit;
 import tideover.engine.site.Circuit;
 import tideover.engine.site.FactId;
@@ -96,16 +97,22 @@ final class SwitchLoadCheck implements Check<NetworkStudies> {
             double allowedA,
             Judging.Draft draft) {
         double largerA = nextSize(worstA);
-        double oneLargerA = nextSize(allowedA + 0.5);
-        draft.notMet(
-                "switch.load.above",
-                name(device.id()),
-                amount(worstA, Unit.A),
-                amount(allowedA, Unit.A),
-                amount(largerA, Unit.A),
-                names(toMove(demand, circuits, allowedA)),
-                amount(oneLargerA, Unit.A),
-                names(toMove(demand, circuits, oneLargerA)));
+        double nextA = nextSize(allowedA + 0.5);
+        List<ThingId> moved = toMove(demand, circuits, allowedA);
+        List<ThingId> movedWithNext = toMove(demand, circuits, nextA);
+        List<PhraseArg> said = new ArrayList<>(List.of(
+                name(device.id()), amount(worstA, Unit.A), amount(allowedA, Unit.A), amount(largerA, Unit.A)));
+        String ways = "one";
+        if (!moved.isEmpty()) {
+            said.add(names(moved));
+            ways = "two";
+            if (nextA < largerA && !movedWithNext.isEmpty()) {
+                said.add(amount(nextA, Unit.A));
+                said.add(names(movedWithNext));
+                ways = "three";
+            }
+        }
+        draft.notMet("switch.load.above." + ways, said.toArray(PhraseArg[]::new));
     }
 
     private static double nextSize(double currentA) {

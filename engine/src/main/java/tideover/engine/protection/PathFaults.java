@@ -68,10 +68,8 @@ final class PathFaults implements FaultStudy {
     private List<FaultStory> tell(Fed thing, View view) {
         List<FaultStory> told = new ArrayList<>(3);
         for (Conductor line : view.lines(thing))
-            for (ThingId source : view.sourcesAt(thing.id(), line)) {
-                // An inverter's own terminals: its cable is judged with the grid as the source.
-                if (!source.equals(thing.id())) told.add(tell(thing, view, line, source, Trace.NONE));
-            }
+            for (ThingId source : view.sourcesAt(thing.id(), line))
+                told.add(tell(thing, view, line, source, Trace.NONE));
         return List.copyOf(told);
     }
 

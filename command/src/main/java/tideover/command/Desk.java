@@ -1,0 +1,146 @@
+package tideover.command;
+
+import java.io.IOException;
+import java.io.PrintWriter;
+import java.nio.charset.StandardCharsets;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.nio.file.StandardCopyOption;
+import java.time.LocalDate;
+import java.util.List;
+import java.util.Locale;
+import java.util.function.Supplier;
+import org.jspecify.annotations.Nullable;
+import tideover.engine.assessment.Assessor;
+import tideover.engine.rules.Phrase;
+import tideover.engine.rules.PhraseArg;
+import tideover.engine.rules.RuleBook;
+import tideover.engine.site.Site;
+import tideover.files.FieldTable;
+import tideover.files.InputProblem;
+import tideover.files.SiteFileResult;
+import tideover.files.SiteFiles;
+import tideover.files.rules.RuleBookResult;
+import tideover.files.rules.RuleBooks;
+import tideover.files.tables.TableFiles;
+import tideover.papers.Stamp;
+import tideover.papers.Wording;
+
+/** What every command works with: streams, the day, wording, and readers that refuse with sentences. */
+final class Desk {
+
+    private final PrintWriter out;
+    private final PrintWriter err;
+    private final Supplier<LocalDate> today;
+    private @Nullable FieldTable fields;
+    private @Nullable Wording wording;
+
+    Desk(PrintWriter out, PrintWriter err, Supplier<LocalDate> today) {
+        this.out = out;
+        this.err = err;
+        this.today = today;
+    }
+
+    PrintWriter out() {
+        return out;
+    }
+
+    PrintWriter err() {
+        return err;
+    }
+
+    FieldTable fields() {
+        FieldTable table = fields;
+        if (table == null) fields = table = FieldTable.load();
+        return table;
+    }
+
+    Wording wording() {
+        Wording english = wording;
+        if (english == null) wording = english = Wording.of(Locale.ENGLISH, fields());
+        return english;
+    }
+
+    /** A sentence of the bundles. */
+    String sentence(String key, String... arguments) {
+        return wording().of(new Phrase(key, List.of(arguments).stream().map(PhraseArg::verbatim).toList()));
+    }
+
+    /** Prints a sentence where problems go. */
+    void say(String key, String... arguments) {
+        err.println(sentence(key, arguments));
+    }
+
+    /** Judges with the tables of the standards. */
+    Assessor assessor() {
+        return new Assessor(TableFiles.load());
+    }
+
+    /** Reads a site file. @throws Refusal with all of its problems */
+    SiteFileResult.Readable read(Path file) {
+        SiteFileResult result = new SiteFiles(fields()).read(file);
+        if (result instanceof SiteFileResult.Readable readable) return readable;
+        throw refusal(((SiteFileResult.Refused) result).problems());
+    }
+
+    /** The rule book of a site's country with the user's own over it. @throws Refusal with all of their problems */
+    RuleBook rules(Site site, List<Path> own) {
+        String country = site.house().place().country();
+        return rules(country == null ? "" : country, own);
+    }
+
+    /** The rule book of a country, or a book by its name, with others over it. @throws Refusal with their problems */
+    RuleBook rules(String country, List<Path> over) {
+        RuleBookResult result = RuleBooks.read(country, over);
+        if (result instanceof RuleBookResult.Readable readable) return readable.rules();
+        throw refusal(((RuleBookResult.Refused) result).problems());
+    }
+
+    /** What papers bear. */
+    Stamp stamp(SiteFileResult.Readable file) {
+        return new Stamp(file.digest(), today.get());
+    }
+
+    /** The day on which this runs. */
+    LocalDate date() {
+        return today.get();
+    }
+
+    private Refusal refusal(List<InputProblem> problems) {
+        return new Refusal(problems.stream().map(this::sentence).toList());
+    }
+
+    private String sentence(InputProblem problem) {
+        String what = wording().of(problem.phrase());
+        return problem.line() == 0
+                ? sentence("problem.inFile", problem.file(), what)
+                : sentence(
+                        "problem.atLine",
+                        problem.file(),
+                        String.valueOf(problem.line()),
+                        String.valueOf(problem.column()),
+                        what);
+    }
+
+    /** Writes a file whole or not at all. @throws Refusal if it cannot be written */
+    void write(Path file, byte[] bytes) {
+        Path folder = file.toAbsolutePath().getParent();
+        try {
+            if (folder != null) Files.createDirectories(folder);
+            Path unfinished = Files.createTempFile(folder, ".tideover-", ".part");
+            try {
+                Files.write(unfinished, bytes);
+                Files.move(unfinished, file, StandardCopyOption.REPLACE_EXISTING);
+            } finally {
+                Files.deleteIfExists(unfinished);
+            }
+        } catch (IOException e) {
+            throw new Refusal(List.of(sentence("command.unwritable", file.toString())));
+        }
+    }
+
+    /** Writes a text file in UTF-8, whole or not at all. */
+    void write(Path file, String text) {
+        write(file, text.getBytes(StandardCharsets.UTF_8));
+    }
+}

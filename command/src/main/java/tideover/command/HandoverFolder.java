@@ -1,0 +1,57 @@
+package tideover.command;
+
+import java.nio.charset.StandardCharsets;
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Locale;
+import java.util.Map;
+import tideover.engine.assessment.Assessment;
+import tideover.engine.rules.RuleBook;
+import tideover.engine.site.OperatingState;
+import tideover.files.SiteFileResult;
+import tideover.files.SiteWriter;
+import tideover.papers.Handover;
+import tideover.papers.diagram.Diagram;
+
+/** The papers of a site in one folder: the handover file, and beside it what machines and other programs read. */
+final class HandoverFolder {
+
+    private final Desk desk;
+    private final SiteFileResult.Readable file;
+    private final Assessment assessment;
+
+    HandoverFolder(Desk desk, SiteFileResult.Readable file, RuleBook rules) {
+        this.desk = desk;
+        this.file = file;
+        this.assessment = desk.assessor().explain(file.site(), rules);
+    }
+
+    boolean requiredMet() {
+        return assessment.requiredMet();
+    }
+
+    /** Makes everything, then writes it. @return the files written */
+    List<Path> write(Path folder) {
+        Map<String, byte[]> papers = new LinkedHashMap<>();
+        papers.put("handover.pdf", Handover.of(assessment, desk.wording(), desk.stamp(file)).pdf());
+        papers.put("findings.json", utf8(new AssessmentJson(desk.wording(), assessment, file.digest()).text()));
+        papers.put("site.json", utf8(new SiteWriter(desk.fields()).canonicalJson(file.site())));
+        Diagram diagram = Diagram.of(
+                assessment.installation(), desk.wording().with(assessment.installation()), desk.stamp(file));
+        for (OperatingState state : assessment.installation().states())
+            papers.put("diagram-" + state.name().toLowerCase(Locale.ROOT).replace('_', '-') + ".svg",
+                    utf8(diagram.in(state).svg()));
+        List<Path> written = new ArrayList<>();
+        papers.forEach((name, bytes) -> {
+            desk.write(folder.resolve(name), bytes);
+            written.add(folder.resolve(name));
+        });
+        return written;
+    }
+
+    private static byte[] utf8(String text) {
+        return text.getBytes(StandardCharsets.UTF_8);
+    }
+}
