@@ -100,8 +100,9 @@ public final class Assessor {
             String reason = reasons.isEmpty()
                     ? null
                     : reasons.get(finding.key().check() + " " + finding.key().place());
-            boolean applies = reason != null && finding.force() == Force.ADVISED && !finding.outcome().isSettled();
-            all.add(applies ? finding.withAccepted(reason) : finding);
+            boolean isAdvice =
+                    finding.force() == Force.ADVISED && !finding.outcome().isSettled();
+            all.add(reason != null && isAdvice ? finding.withAccepted(reason) : finding);
         }
         return all;
     }

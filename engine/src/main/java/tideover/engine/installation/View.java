@@ -1,5 +1,7 @@
 package tideover.engine.installation;
 
+import static java.util.Objects.requireNonNull;
+
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.Collections;
@@ -50,16 +52,18 @@ public final class View {
 
     private static boolean isClosed(Edge edge, OperatingState state) {
         return switch (edge.part()) {
-            case CONTACT -> switch (state) {
-                case CONNECTED -> true;
-                case ISLAND_GRID_DEAD, ISLAND_GRID_WAITING -> false;
-                case DARK, BY_PASSED -> ((IslandingSwitch) edge.thing()).restPosition() == RestPosition.CLOSED;
-            };
-            case LINK_SWITCH -> switch (state) {
-                case CONNECTED -> false;
-                case ISLAND_GRID_DEAD, ISLAND_GRID_WAITING -> true;
-                case DARK, BY_PASSED -> ((NeutralEarthSwitch) edge.thing()).restPosition() == RestPosition.CLOSED;
-            };
+            case CONTACT ->
+                switch (state) {
+                    case CONNECTED -> true;
+                    case ISLAND_GRID_DEAD, ISLAND_GRID_WAITING -> false;
+                    case DARK, BY_PASSED -> ((IslandingSwitch) edge.thing()).restPosition() == RestPosition.CLOSED;
+                };
+            case LINK_SWITCH ->
+                switch (state) {
+                    case CONNECTED -> false;
+                    case ISLAND_GRID_DEAD, ISLAND_GRID_WAITING -> true;
+                    case DARK, BY_PASSED -> ((NeutralEarthSwitch) edge.thing()).restPosition() == RestPosition.CLOSED;
+                };
             case BY_PASS -> state == OperatingState.BY_PASSED;
             case FEED, THROUGH, SPLIT_NEUTRAL, SPLIT_EARTH, LINK, BOND, ELECTRODE, NETWORK_EARTH -> true;
         };
@@ -124,7 +128,7 @@ public final class View {
     public List<ThingId> sourcesAt(ThingId thing, Conductor line) {
         int node = installation.node(thing, Terminals.OUTGOING, line);
         List<ThingId> at = new ArrayList<>(1);
-        for (ThingId source : sources) if (lineReach.get(source)[node] != UNREACHED) at.add(source);
+        for (ThingId source : sources) if (requireNonNull(lineReach.get(source))[node] != UNREACHED) at.add(source);
         return at;
     }
 
@@ -158,7 +162,8 @@ public final class View {
     public List<Conductor> lines(Fed thing) {
         List<Conductor> lines = new ArrayList<>(3);
         for (Conductor line : new Conductor[] {Conductor.L1, Conductor.L2, Conductor.L3})
-            if (installation.edgesAt(installation.node(thing.id(), Terminals.OUTGOING, line)).length > 0) lines.add(line);
+            if (installation.edgesAt(installation.node(thing.id(), Terminals.OUTGOING, line)).length > 0)
+                lines.add(line);
         return lines;
     }
 
@@ -231,7 +236,9 @@ public final class View {
             int[] by = reach(
                     new int[] {start},
                     edge -> !edge.carriesLine()
-                            && !(edge.part() == Part.FEED && edge.thing().id().equals(rcd) && edge.conductor().isNeutral()));
+                            && !(edge.part() == Part.FEED
+                                    && edge.thing().id().equals(rcd)
+                                    && edge.conductor().isNeutral()));
             if (by[installation.neutralTerminal(source)] != UNREACHED) return true;
         }
         return false;

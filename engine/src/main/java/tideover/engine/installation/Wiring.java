@@ -1,5 +1,7 @@
 package tideover.engine.installation;
 
+import static java.util.Objects.requireNonNull;
+
 import java.util.ArrayList;
 import java.util.EnumSet;
 import java.util.HashMap;
@@ -69,14 +71,17 @@ final class Wiring {
             } else if (thing instanceof ByPass byPass) {
                 byPass(byPass);
             } else if (thing instanceof Electrode electrode) {
-                edge(earths.get(electrode.id()), remoteEarth, Part.ELECTRODE, Conductor.PE, electrode);
+                edge(requireNonNull(earths.get(electrode.id())), remoteEarth, Part.ELECTRODE, Conductor.PE, electrode);
             }
         }
         Map<ThingId, Thing> fed = new LinkedHashMap<>();
         things.forEach((id, thing) -> {
             if (thing instanceof Fed) fed.put(id, thing);
         });
-        int nodeCount = Math.max(remoteEarth, earths.values().stream().mapToInt(e -> e).max().orElse(0)) + 1;
+        int nodeCount = Math.max(
+                        remoteEarth,
+                        earths.values().stream().mapToInt(e -> e).max().orElse(0))
+                + 1;
         return new Netlist(indexes, nodeCount, edges, fed, parents, gaps, has(ThingId.SUPPLY, Conductor.PEN));
     }
 
@@ -125,7 +130,7 @@ final class Wiring {
     }
 
     private int node(ThingId thing, Terminals side, Conductor conductor) {
-        return Netlist.node(indexes.get(thing), side, conductor);
+        return Netlist.node(requireNonNull(indexes.get(thing)), side, conductor);
     }
 
     private void edge(int from, int to, Part part, Conductor conductor, Thing thing) {
@@ -138,7 +143,12 @@ final class Wiring {
         edge(neutral, remoteEarth, Part.NETWORK_EARTH, Conductor.PE, supply);
         if (pen) {
             ThingId split = supply.penSplitAt();
-            edge(protective(split != null && has(split, Conductor.PEN) ? split : ThingId.SUPPLY), mainEarth, Part.BOND, Conductor.PE, supply);
+            edge(
+                    protective(split != null && has(split, Conductor.PEN) ? split : ThingId.SUPPLY),
+                    mainEarth,
+                    Part.BOND,
+                    Conductor.PE,
+                    supply);
         } else if (has(ThingId.SUPPLY, Conductor.PE)) {
             int pe = node(ThingId.SUPPLY, Terminals.OUTGOING, Conductor.PE);
             // TN-S: the network's own protective conductor starts at the earthed point of its neutral.
@@ -151,7 +161,7 @@ final class Wiring {
         ThingId parent = parents.get(fed.id());
         ThingId named = fed.neutralFrom();
         ThingId neutralFrom = named != null && indexes.containsKey(named) ? named : parent;
-        for (Conductor conductor : conductors.get(fed.id())) {
+        for (Conductor conductor : requireNonNull(conductors.get(fed.id()))) {
             int to = node(fed.id(), Terminals.INCOMING, conductor);
             if (conductor.isLine() && parent != null) {
                 edge(node(parent, Terminals.OUTGOING, conductor), to, Part.FEED, conductor, fed);
@@ -191,7 +201,7 @@ final class Wiring {
 
     private void through(Fed fed) {
         int poles = fed instanceof IslandingSwitch device ? poles(device) : 0;
-        for (Conductor conductor : conductors.get(fed.id())) {
+        for (Conductor conductor : requireNonNull(conductors.get(fed.id()))) {
             boolean switched = poles > 0 && conductor != Conductor.PE;
             if (switched) poles--;
             edge(
@@ -206,7 +216,10 @@ final class Wiring {
     /** Poles in the order of the conductors, lines first; unknown poles are taken as the lines alone. */
     private int poles(IslandingSwitch device) {
         Integer poles = device.poles();
-        return poles != null ? poles : (int) conductors.get(device.id()).stream().filter(Conductor::isLine).count();
+        if (poles != null) return poles;
+        return (int) requireNonNull(conductors.get(device.id())).stream()
+                .filter(Conductor::isLine)
+                .count();
     }
 
     private void link(Thing thing, Part part, @Nullable ThingId neutralAt, @Nullable ThingId earthAt) {

@@ -58,23 +58,39 @@ final class Overlay {
         throw new IllegalArgumentException("%s has no field %s".formatted(shape.type.getSimpleName(), field));
     }
 
-    private record Shape(Class<?> type, Constructor<?> constructor, Method[] accessors, Class<?>[] types) {
+    /** The parts of a record type. */
+    private static final class Shape {
+        private final Class<?> type;
+        private final Constructor<?> constructor;
+        private final Method[] accessors;
+        private final Class<?>[] types;
+
+        private Shape(Class<?> type, Constructor<?> constructor, Method[] accessors, Class<?>[] types) {
+            this.type = type;
+            this.constructor = constructor;
+            this.accessors = accessors;
+            this.types = types;
+        }
 
         static Shape of(Class<?> type) {
             RecordComponent[] components = Objects.requireNonNull(type.getRecordComponents(), type + " is no record");
-            Class<?>[] types = Arrays.stream(components).map(RecordComponent::getType).toArray(Class<?>[]::new);
+            Class<?>[] types =
+                    Arrays.stream(components).map(RecordComponent::getType).toArray(Class<?>[]::new);
             try {
                 return new Shape(
                         type,
                         type.getDeclaredConstructor(types),
-                        Arrays.stream(components).map(RecordComponent::getAccessor).toArray(Method[]::new),
+                        Arrays.stream(components)
+                                .map(RecordComponent::getAccessor)
+                                .toArray(Method[]::new),
                         types);
             } catch (NoSuchMethodException e) {
                 throw new IllegalStateException(type + " has no canonical constructor", e);
             }
         }
 
-        @Nullable Object value(Object record, int component) {
+        @Nullable
+        Object value(Object record, int component) {
             try {
                 return accessors[component].invoke(record);
             } catch (IllegalAccessException | InvocationTargetException e) {
@@ -82,7 +98,8 @@ final class Overlay {
             }
         }
 
-        @SuppressWarnings("unchecked") // the constructor is that of T
+        // The constructor is that of T.
+        @SuppressWarnings({"unchecked", "TypeParameterUnusedInFormals"})
         <T> T create(@Nullable Object[] values) {
             try {
                 return (T) constructor.newInstance(values);
@@ -94,6 +111,7 @@ final class Overlay {
             }
         }
 
+        @SuppressWarnings("TypeParameterUnusedInFormals")
         <T> T with(@Nullable Object record, String field, @Nullable Object value) {
             int dot = field.indexOf('.');
             String name = dot < 0 ? field : field.substring(0, dot);
