@@ -20,6 +20,7 @@ import tideover.engine.rules.PhraseArg.Amount;
 import tideover.engine.rules.Source;
 import tideover.engine.rules.Unit;
 import tideover.engine.site.FactId;
+import tideover.engine.site.FactSource;
 import tideover.engine.site.FieldWords;
 import tideover.engine.site.Thing;
 import tideover.engine.site.ThingId;
@@ -185,6 +186,12 @@ public final class Wording {
         return thing.map(t -> fields.words(ThingKind.sectionOf(t), fact.field())).orElse(fact.field());
     }
 
+    /** How one gets a fact. */
+    FactSource source(FactId fact) {
+        Thing thing = installation == null ? null : installation.find(fact.thing()).orElse(null);
+        return thing == null ? FactSource.LOOK : fields.source(ThingKind.sectionOf(thing), fact.field());
+    }
+
     private String facts(List<FactId> facts) {
         return joined(facts.stream().map(this::fact).distinct().toList());
     }
@@ -206,7 +213,8 @@ public final class Wording {
         return of(Phrase.of(key, arguments));
     }
 
-    private String text(String key) {
+    /** A sentence of the bundles as it stands. */
+    public String text(String key) {
         return of(Phrase.of(key));
     }
 

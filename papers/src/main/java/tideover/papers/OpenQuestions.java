@@ -1,0 +1,91 @@
+package tideover.papers;
+
+import java.util.ArrayList;
+import java.util.Collection;
+import java.util.EnumMap;
+import java.util.LinkedHashSet;
+import java.util.List;
+import java.util.Map;
+import java.util.Set;
+import tideover.engine.rules.Finding;
+import tideover.engine.rules.Missing;
+import tideover.engine.site.FactId;
+import tideover.engine.site.FactSource;
+
+/** What open findings wait for, grouped by how one gets it: one photo of the board may answer dozens. */
+final class OpenQuestions {
+
+    /**
+     * What one errand brings.
+     *
+     * @param source  the errand
+     * @param facts   what it has to bring
+     * @param answers number of open findings that wait for one of them
+     */
+    record Errand(FactSource source, List<FactId> facts, int answers) {
+        Errand {
+            facts = List.copyOf(facts);
+        }
+    }
+
+    private final List<Errand> errands;
+    private final List<String> limits;
+    private final int openForLimits;
+
+    private OpenQuestions(List<Errand> errands, Collection<String> limits, int openForLimits) {
+        this.errands = List.copyOf(errands);
+        this.limits = List.copyOf(limits);
+        this.openForLimits = openForLimits;
+    }
+
+    static OpenQuestions of(List<Finding> findings, Wording wording) {
+        Map<FactSource, Set<FactId>> facts = new EnumMap<>(FactSource.class);
+        Map<FactSource, Integer> answers = new EnumMap<>(FactSource.class);
+        Set<String> limits = new LinkedHashSet<>();
+        int openForLimits = 0;
+        for (Finding finding : findings) {
+            Set<FactSource> sources = new LinkedHashSet<>();
+            boolean limit = false;
+            for (Missing missing : finding.missing()) {
+                if (missing instanceof Missing.UnknownLimit unknown) {
+                    limits.add(unknown.limit());
+                    limit = true;
+                    continue;
+                }
+                FactId fact = fact(missing);
+                FactSource source =
+                        missing instanceof Missing.OperatorAnswer ? FactSource.ASK_OPERATOR : wording.source(fact);
+                sources.add(source);
+                facts.computeIfAbsent(source, s -> new LinkedHashSet<>()).add(fact);
+            }
+            if (limit) openForLimits++;
+            for (FactSource source : sources) answers.merge(source, 1, Integer::sum);
+        }
+        List<Errand> errands = new ArrayList<>();
+        facts.forEach((source, wanted) ->
+                errands.add(new Errand(source, List.copyOf(wanted), answers.getOrDefault(source, 0))));
+        return new OpenQuestions(errands, limits, openForLimits);
+    }
+
+    private static FactId fact(Missing missing) {
+        if (missing instanceof Missing.UnknownFact unknown) return unknown.fact();
+        if (missing instanceof Missing.AssumedFact assumed) return assumed.fact();
+        if (missing instanceof Missing.OperatorAnswer answer) return answer.fact();
+        throw new IllegalArgumentException("a limit is no fact: " + missing);
+    }
+
+    /** The errands that bring what is missing. */
+    List<Errand> errands() {
+        return errands;
+    }
+
+    /** Limits the rule book does not have. */
+    List<String> limits() {
+        return limits;
+    }
+
+    /** Number of findings that are open because the rule book has no limit. */
+    int openForLimits() {
+        return openForLimits;
+    }
+}
