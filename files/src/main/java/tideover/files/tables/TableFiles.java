@@ -82,8 +82,7 @@ public final class TableFiles {
                                 row.number("toleratedSmoothDcMilliA") * A_PER_MILLI_A,
                                 row.number("toleratedSmoothDcRatio"),
                                 row.source()))),
-                new DisconnectionTimes(Table.read("disconnection-times.csv")
-                        .flatMap(TableFiles::disconnectionTimes)));
+                new DisconnectionTimes(Table.read("disconnection-times.csv").flatMap(TableFiles::disconnectionTimes)));
     }
 
     private static ConductorTable conductors() {
@@ -126,15 +125,13 @@ public final class TableFiles {
                                 row.word("insulation", Insulation.class),
                                 row.number("ambientDegC"),
                                 row.number("factorRatio"))),
-                Table.read("ampacity-grouping.csv")
-                        .flatMap(TableFiles::groupings));
+                Table.read("ampacity-grouping.csv").flatMap(TableFiles::groupings));
     }
 
     private static List<AmpacityTable.Grouping> groupings(Table.Row row) {
         List<AmpacityTable.Grouping> groupings = new ArrayList<>();
         for (InstallationMethod method : row.words("methods", InstallationMethod.class))
-            groupings.add(
-                    new AmpacityTable.Grouping(method, (int) row.number("circuits"), row.number("factorRatio")));
+            groupings.add(new AmpacityTable.Grouping(method, (int) row.number("circuits"), row.number("factorRatio")));
         return groupings;
     }
 
