@@ -50,7 +50,12 @@ final class Tideover implements Runnable {
                 .setUsageHelpAutoWidth(false)
                 .setParameterExceptionHandler((problem, given) -> refuse(problem))
                 .setExecutionExceptionHandler((problem, given, result) -> fail(problem));
-        return line.execute(arguments);
+        try {
+            return line.execute(arguments);
+        } catch (Error e) {
+            // Such as memory that ran out or a jar that is missing: the command line's own handler lets these pass.
+            return fail(e);
+        }
     }
 
     @Override
@@ -67,7 +72,7 @@ final class Tideover implements Runnable {
     }
 
     /** One sentence for the person; what we need to mend it goes to a file. */
-    private int fail(Exception problem) {
+    private int fail(Throwable problem) {
         if (problem instanceof Refusal refusal) {
             refusal.sentences().forEach(desk.err()::println);
             return Status.REFUSED;

@@ -29,7 +29,7 @@ import tideover.engine.site.ThingId;
 final class SwitchLoadCheck implements Check<NetworkStudies> {
 
     /** Rated currents of switches and fuses as the trade stocks them [A] (common practice). */
-    private static final double[] SIZES_A = {25, 35, 40, 50, 63, 80, 100, 125};
+    private static final double[] SIZES_A = {25, 35, 63, 80, 100, 125};
 
     @Override
     public String id() {
