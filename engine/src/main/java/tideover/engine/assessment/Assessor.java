@@ -83,8 +83,11 @@ public final class Assessor {
         Double voltageFactor = number(rules, "fault.voltageFactor");
         Double temperatureDegC = number(rules, "fault.loopTemperatureDegC");
         Double measuredLoop = number(rules, "fault.measuredLoopFactor");
-        if (voltageFactor == null || temperatureDegC == null || measuredLoop == null) return Optional.empty();
-        FaultAssumptions assumptions = new FaultAssumptions(voltageFactor, temperatureDegC, measuredLoop);
+        Double safeVoltageV = number(rules, "fault.safeVoltageV");
+        if (voltageFactor == null || temperatureDegC == null || safeVoltageV == null || measuredLoop == null)
+            return Optional.empty();
+        FaultAssumptions assumptions =
+                new FaultAssumptions(voltageFactor, temperatureDegC, safeVoltageV, measuredLoop);
         return Optional.of(ProtectionStudies.pathFaults(installation, tables, assumptions));
     }
 

@@ -53,7 +53,12 @@ public record Edge(int index, int from, int to, Part part, Conductor conductor, 
 
     /** Whether it is part of a neutral. */
     public boolean carriesNeutral() {
-        return conductor.isNeutral() && !part.isNeutralToEarth() && part != Part.NETWORK_EARTH;
+        return conductor.isNeutral() && !earthsNeutral();
+    }
+
+    /** Whether it ties a neutral to earth, at the house or at the network. Its neutral end is {@link #from}. */
+    public boolean earthsNeutral() {
+        return part.isNeutralToEarth() || part == Part.NETWORK_EARTH;
     }
 
     /** The node at the other end. */

@@ -6,13 +6,18 @@ import static tideover.engine.rules.PhraseArg.names;
 import static tideover.engine.rules.PhraseArg.word;
 
 import java.util.LinkedHashMap;
+import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
 import tideover.engine.rules.Check;
 import tideover.engine.rules.Judging;
 import tideover.engine.rules.Limit;
 import tideover.engine.rules.Unit;
+import tideover.engine.site.Circuit;
+import tideover.engine.site.FactId;
+import tideover.engine.site.Fed;
 import tideover.engine.site.IslandingSwitch;
 import tideover.engine.site.NeutralEarthLink;
 import tideover.engine.site.NeutralEarthSwitch;
@@ -44,7 +49,8 @@ final class LinkCountCheck implements Check<Installation> {
         Map<ThingId, Worst> worst = new LinkedHashMap<>();
         for (OperatingState state : installation.states())
             for (NeutralGroup group : installation.in(state).neutralGroups()) {
-                if (!group.live() || group.sources().isEmpty()) continue;
+                // A live neutral that no source holds is interrupted, another rule.
+                if (!group.live() || !group.isHeld(installation.in(state))) continue;
                 worst.merge(place(group), new Worst(state, group), LinkCountCheck::worse);
             }
         worst.forEach((place, found) -> {
@@ -79,11 +85,23 @@ final class LinkCountCheck implements Check<Installation> {
         }
     }
 
+    /** What decides where neutrals are joined and earthed; a final circuit splits no PEN. */
+    private static List<FactId> missing(Installation installation) {
+        Set<FactId> missing = new LinkedHashSet<>();
+        if (installation.supply().earthingSystem() == null) missing.add(installation.supply().fact("earthingSystem"));
+        for (Thing thing : installation.things()) {
+            if (thing instanceof Fed fed && !(fed instanceof Circuit)) missing.addAll(installation.gaps(fed));
+            if (thing instanceof NeutralEarthSwitch link && link.neutralAt() == null) missing.add(link.fact("neutralAt"));
+            if (thing instanceof NeutralEarthLink link && link.neutralAt() == null) missing.add(link.fact("neutralAt"));
+        }
+        return List.copyOf(missing);
+    }
+
     private static void conclude(Judging.Draft draft, Installation installation, ThingId place, Worst found) {
         List<ThingId> earthed = found.group().earthed().stream().map(Thing::id).toList();
         draft.measure(earthed.size(), 1, Unit.COUNT);
-        if (installation.supply().earthingSystem() == null)
-            draft.openFor(installation.supply().fact("earthingSystem"));
+        List<FactId> missing = missing(installation);
+        if (!missing.isEmpty()) draft.openFor(missing);
         else if (earthed.isEmpty()) draft.notMet("link.count.none", name(place), word(found.state()));
         else if (earthed.size() > 1)
             draft.notMet("link.count.several", name(place), word(found.state()), count(earthed.size()), names(earthed));

@@ -34,11 +34,11 @@ final class LockableIsolationCheck implements Check<Installation> {
         for (Thing source : sources) {
             Judging.Draft draft = judging.at(source.id());
             if (limit.isEmpty()) draft.openForLimit("isolation.lockable");
-            else judge(installation, source, draft.by(limit.get()));
+            else judge(installation, source, draft.by(limit.get()), judging);
         }
     }
 
-    private static void judge(Installation installation, Thing source, Judging.Draft draft) {
+    private static void judge(Installation installation, Thing source, Judging.Draft draft, Judging judging) {
         List<FactId> unknown = new ArrayList<>(0);
         Isolator contactor = null;
         for (Isolator isolator : installation.all(Isolator.class)) {
@@ -53,7 +53,9 @@ final class LockableIsolationCheck implements Check<Installation> {
             }
         }
         if (!unknown.isEmpty()) draft.openFor(unknown);
-        else if (contactor != null) draft.notMet("isolation.lockable.contactor", name(source.id()), name(contactor.id()));
-        else draft.notMet("isolation.lockable.none", name(source.id()));
+        else if (contactor != null) {
+            judging.limit("isolation.contactor").ifPresent(draft::by);
+            draft.notMet("isolation.lockable.contactor", name(source.id()), name(contactor.id()));
+        } else draft.notMet("isolation.lockable.none", name(source.id()));
     }
 }

@@ -3,16 +3,20 @@ package tideover.engine.installation;
 import static tideover.engine.rules.PhraseArg.name;
 
 import java.util.ArrayList;
+import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Optional;
+import java.util.Set;
 import tideover.engine.rules.Check;
 import tideover.engine.rules.Judging;
 import tideover.engine.rules.Limit;
 import tideover.engine.site.Circuit;
+import tideover.engine.site.FactId;
 import tideover.engine.site.Fed;
 import tideover.engine.site.Inverter;
 import tideover.engine.site.Meter;
 import tideover.engine.site.MeterRole;
+import tideover.engine.site.Thing;
 import tideover.engine.site.ThingId;
 
 /** The inverter system's meter sees every circuit and every inverter of the house. */
@@ -33,19 +37,22 @@ final class MeasuringCoverageCheck implements Check<Installation> {
                 continue;
             }
             List<ThingId> unseen = new ArrayList<>(0);
-            for (Circuit circuit : installation.circuits()) note(installation, circuit, meter, unseen);
-            for (Inverter inverter : installation.inverters()) note(installation, inverter, meter, unseen);
+            Set<FactId> missing = new LinkedHashSet<>();
+            for (Thing thing : installation.things()) {
+                if (!(thing instanceof Circuit || thing instanceof Inverter) || !(thing instanceof Fed fed)) continue;
+                List<ThingId> way = installation.wayFromSupply(fed.id());
+                if (way.contains(meter.id())) continue;
+                if (way.contains(ThingId.SUPPLY)) unseen.add(fed.id());
+                else missing.addAll(installation.gaps(fed));
+            }
             for (ThingId id : unseen)
                 judging.at(id).by(limit.get()).notMet("measuring.coverage.unseen", name(id), name(meter.id()));
-            if (unseen.isEmpty())
+            if (!missing.isEmpty()) judging.at(meter.id()).by(limit.get()).openFor(List.copyOf(missing));
+            else if (unseen.isEmpty())
                 judging.at(meter.id())
                         .by(limit.get())
                         .on(meter.fact("fedFrom"))
                         .met("measuring.coverage.all", name(meter.id()));
         }
-    }
-
-    private static void note(Installation installation, Fed fed, Meter meter, List<ThingId> unseen) {
-        if (installation.gaps(fed).isEmpty() && !installation.isBehind(fed, meter.id())) unseen.add(fed.id());
     }
 }

@@ -3,10 +3,14 @@ package tideover.engine.installation;
 import static tideover.engine.rules.PhraseArg.name;
 import static tideover.engine.rules.PhraseArg.word;
 
+import java.util.LinkedHashSet;
+import java.util.List;
 import java.util.Optional;
+import java.util.Set;
 import tideover.engine.rules.Check;
 import tideover.engine.rules.Judging;
 import tideover.engine.rules.Limit;
+import tideover.engine.site.FactId;
 import tideover.engine.site.Meter;
 import tideover.engine.site.OperatingState;
 import tideover.engine.site.ThingId;
@@ -41,6 +45,12 @@ final class MeasuringNeutralCheck implements Check<Installation> {
         ThingId bar = meter.measuringNeutralFrom();
         if (bar == null) {
             judging.at(meter.id()).by(limit).notMet("measuring.neutral.missing", name(meter.id()));
+            return;
+        }
+        Set<FactId> missing = new LinkedHashSet<>(installation.gaps(meter));
+        installation.findFed(bar).map(installation::gaps).ifPresent(missing::addAll);
+        if (!missing.isEmpty()) {
+            judging.at(meter.id()).by(limit).openFor(List.copyOf(missing));
             return;
         }
         for (OperatingState state : installation.states()) {

@@ -1,12 +1,14 @@
 package tideover.engine.installation;
 
 import java.util.ArrayList;
+import java.util.HashSet;
 import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Set;
 import tideover.engine.site.Conductor;
 import tideover.engine.site.FactId;
+import tideover.engine.site.Fed;
 import tideover.engine.site.Inverter;
 import tideover.engine.site.Thing;
 import tideover.engine.site.ThingId;
@@ -88,14 +90,19 @@ final class Netlist {
         return node(source, Terminals.OUTGOING, pen ? Conductor.PEN : Conductor.N);
     }
 
+    /** Along the lines and along the neutral, where it comes from elsewhere. */
     List<FactId> gaps(ThingId thing) {
-        List<FactId> all = new ArrayList<>(0);
-        ThingId at = thing;
-        while (at != null) {
+        if (gaps.isEmpty()) return List.of();
+        Set<FactId> all = new LinkedHashSet<>();
+        gather(thing, new HashSet<>(), all);
+        return List.copyOf(all);
+    }
+
+    private void gather(ThingId thing, Set<ThingId> seen, Set<FactId> all) {
+        for (ThingId at = thing; at != null && seen.add(at); at = parents.get(at)) {
             all.addAll(gaps.getOrDefault(at, List.of()));
-            at = parents.get(at);
+            if (fed.get(at) instanceof Fed holder && holder.neutralFrom() != null) gather(holder.neutralFrom(), seen, all);
         }
-        return all;
     }
 
     /** The things a thing is fed through, nearest first, ending with the supply where the way leads there. */

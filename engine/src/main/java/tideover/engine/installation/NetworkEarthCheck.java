@@ -46,6 +46,10 @@ final class NetworkEarthCheck implements Check<Installation> {
                 continue;
             }
             draft.by(limit.get());
+            if (!installation.gaps(source).isEmpty()) {
+                draft.openFor(installation.gaps(source));
+                continue;
+            }
             boolean relies = island.findNeutralGroup(source.id())
                     .map(group -> group.sources().contains(ThingId.SUPPLY) && !hasOwnEarth(installation, group))
                     .orElse(false);

@@ -41,7 +41,7 @@ final class NeutralContinuityCheck implements Check<Installation> {
             View view = installation.in(state);
             if (view.liveLines(circuit).isEmpty()) continue;
             boolean open = view.findNeutralGroup(circuit.id())
-                    .map(group -> group.sources().isEmpty())
+                    .map(group -> !group.isHeld(view))
                     .orElse(true);
             if (!open) continue;
             judging.at(circuit.id(), state)

@@ -86,7 +86,7 @@ final class NeutralSideCheck implements Check<Installation> {
     /** Whether the neutral belongs to another source's; one that belongs to none is interrupted, another rule. */
     private static boolean isOnOtherSide(View view, Circuit circuit, ThingId source) {
         return view.findNeutralGroup(circuit.id())
-                .map(group -> !group.sources().isEmpty() && !group.sources().contains(source))
+                .map(group -> group.isHeld(view) && !group.sources().contains(source))
                 .orElse(false);
     }
 

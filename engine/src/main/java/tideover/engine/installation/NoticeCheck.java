@@ -3,6 +3,7 @@ package tideover.engine.installation;
 import static tideover.engine.rules.PhraseArg.name;
 
 import java.util.LinkedHashMap;
+import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
@@ -11,6 +12,7 @@ import tideover.engine.rules.Check;
 import tideover.engine.rules.Judging;
 import tideover.engine.rules.Limit;
 import tideover.engine.site.Board;
+import tideover.engine.site.FactId;
 import tideover.engine.site.Inverter;
 import tideover.engine.site.Isolator;
 import tideover.engine.site.Meter;
@@ -34,11 +36,16 @@ final class NoticeCheck implements Check<Installation> {
                 .map(Notice::at)
                 .filter(at -> at != null)
                 .collect(Collectors.toSet());
+        List<FactId> unplaced = installation.all(Notice.class).stream()
+                .filter(notice -> notice.at() == null)
+                .map(notice -> notice.fact("at"))
+                .toList();
         places(installation).forEach((place, limitId) -> {
             Judging.Draft draft = judging.at(place);
             Optional<Limit> limit = judging.limit(limitId);
             if (limit.isEmpty()) draft.openForLimit(limitId);
             else if (noticed.contains(place)) draft.by(limit.get()).met("notice.present.met", name(place));
+            else if (!unplaced.isEmpty()) draft.by(limit.get()).openFor(unplaced);
             else draft.by(limit.get()).notMet("notice.present.none", name(place));
         });
     }

@@ -4,13 +4,16 @@ import static tideover.engine.rules.PhraseArg.name;
 import static tideover.engine.rules.PhraseArg.names;
 
 import java.util.ArrayList;
+import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Optional;
+import java.util.Set;
 import tideover.engine.rules.Check;
 import tideover.engine.rules.Judging;
 import tideover.engine.rules.Limit;
 import tideover.engine.site.Circuit;
 import tideover.engine.site.Conductor;
+import tideover.engine.site.FactId;
 import tideover.engine.site.OperatingState;
 import tideover.engine.site.ThingId;
 
@@ -55,16 +58,19 @@ final class SharedNeutralCheck implements Check<Installation> {
 
     private static void judge(
             Installation installation, Circuit circuit, List<ThingId> partners, Limit limit, Judging.Draft draft) {
+        Set<FactId> missing = new LinkedHashSet<>(installation.gaps(circuit));
         List<ThingId> sameLine = new ArrayList<>();
         List<ThingId> otherSide = new ArrayList<>();
         View connected = installation.in(OperatingState.CONNECTED);
         List<Conductor> lines = connected.lines(circuit);
         for (ThingId id : partners) {
             if (!(installation.findFed(id).orElse(null) instanceof Circuit partner)) continue;
+            missing.addAll(installation.gaps(partner));
             if (connected.lines(partner).stream().anyMatch(lines::contains)) sameLine.add(id);
             if (installation.staysOn(partner) != installation.staysOn(circuit)) otherSide.add(id);
         }
-        if (!otherSide.isEmpty()) draft.notMet("neutral.shared.split", name(circuit.id()), names(otherSide));
+        if (!missing.isEmpty()) draft.openFor(List.copyOf(missing));
+        else if (!otherSide.isEmpty()) draft.notMet("neutral.shared.split", name(circuit.id()), names(otherSide));
         else if (!sameLine.isEmpty()) draft.notMet("neutral.shared.sameLine", name(circuit.id()), names(sameLine));
         else if (limit.is(Demand.SEPARATE)) draft.notMet("neutral.shared.notAllowed", name(circuit.id()), names(partners));
         else draft.met("neutral.shared.met", name(circuit.id()), names(partners));

@@ -34,7 +34,7 @@ public final class View {
     private final List<ThingId> sources;
     private final Map<ThingId, int[]> lineReach = new HashMap<>();
     private final Map<ThingId, int[]> neutralReach = new HashMap<>();
-    private final Map<ThingId, Map<ThingId, Boolean>> earthedBehind = new HashMap<>();
+    private final Map<ThingId, Map<ThingId, Boolean>> joinedBehind = new HashMap<>();
     private @Nullable NeutralSearch neutrals;
 
     View(Installation installation, OperatingState state) {
@@ -219,27 +219,27 @@ public final class View {
     }
 
     /**
-     * Whether the neutral behind a residual current device has another way back to a source than through the device: by a
-     * link or split behind it, or because the source itself lies behind it. Then it trips in service or does not see a
-     * fault.
+     * Whether the neutral behind a residual current device is joined to a source or to earth there, past the device: by a
+     * link or split behind it, or because the source itself lies behind it. Then it trips in service, or a fault returns
+     * through it and it sees nothing.
      */
     public boolean isByPassedByNeutral(ThingId rcd, ThingId source) {
-        return earthedBehind
+        return joinedBehind
                 .computeIfAbsent(source, s -> new HashMap<>())
-                .computeIfAbsent(rcd, r -> findsOtherWay(r, source));
+                .computeIfAbsent(rcd, r -> isJoinedBehind(r, source));
     }
 
-    private boolean findsOtherWay(ThingId rcd, ThingId source) {
+    private boolean isJoinedBehind(ThingId rcd, ThingId source) {
         for (Conductor neutral : new Conductor[] {Conductor.N, Conductor.PEN}) {
             int start = installation.node(rcd, Terminals.INCOMING, neutral);
             if (installation.edgesAt(start).length == 0) continue;
             int[] by = reach(
                     new int[] {start},
-                    edge -> !edge.carriesLine()
-                            && !(edge.part() == Part.FEED
-                                    && edge.thing().id().equals(rcd)
-                                    && edge.conductor().isNeutral()));
+                    edge -> edge.carriesNeutral()
+                            && !(edge.part() == Part.FEED && edge.thing().id().equals(rcd)));
             if (by[installation.neutralTerminal(source)] != UNREACHED) return true;
+            for (Edge edge : installation.edges())
+                if (edge.earthsNeutral() && closed[edge.index()] && by[edge.from()] != UNREACHED) return true;
         }
         return false;
     }

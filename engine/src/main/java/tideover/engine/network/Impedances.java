@@ -24,6 +24,12 @@ public final class Impedances {
     /** Weight of a run nobody has surveyed: avoided where there is another way, and named where there is none [Ω]. */
     private static final double UNKNOWN_OHM = 1e6;
 
+    /**
+     * For what nobody has measured of the network, its loop and its earth: worse than any network's, so that no overcurrent
+     * device may rely on it, while a residual current device still acts [Ω] (own choice).
+     */
+    public static final double UNMEASURED_NETWORK_OHM = 100;
+
     private final double[] ohm;
     private final List<List<FactId>> missing;
 
@@ -37,7 +43,7 @@ public final class Impedances {
         for (Edge edge : edges) {
             List<FactId> facts = missingFacts(edge);
             missing.add(facts);
-            ohm[edge.index()] = facts.isEmpty() ? ohm(edge, table, temperatureDegC) : UNKNOWN_OHM;
+            ohm[edge.index()] = facts.isEmpty() ? ohm(edge, table, temperatureDegC) : unknownOhm(edge);
         }
     }
 
@@ -49,6 +55,10 @@ public final class Impedances {
     /** Facts without which the impedance of an edge is not known. */
     public List<FactId> missing(Edge edge) {
         return missing.get(edge.index());
+    }
+
+    private static double unknownOhm(Edge edge) {
+        return edge.part() == Edge.Part.NETWORK_EARTH ? UNMEASURED_NETWORK_OHM : UNKNOWN_OHM;
     }
 
     private static List<FactId> missingFacts(Edge edge) {

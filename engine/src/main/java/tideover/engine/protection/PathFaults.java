@@ -41,8 +41,6 @@ import tideover.engine.site.ThingId;
 final class PathFaults implements FaultStudy {
 
     private static final double NOMINAL_VOLTAGE_V = 230;
-    /** Voltage that may remain after a source has shut down [V] (IEC 60364-4-41, 419.2). */
-    private static final double SAFE_VOLTAGE_V = 50;
 
     private final Installation installation;
     private final Tables tables;
@@ -144,13 +142,7 @@ final class PathFaults implements FaultStudy {
         }
         double thereOhm = sum(there, facts, missing);
         double backOhm = sum(back, facts, missing);
-        double sourceOhm = 0;
-        if (fromGrid) {
-            Supply supply = installation.supply();
-            facts.add(supply.fact("loopImpedanceOhm"));
-            if (supply.loopImpedanceOhm() == null) missing.add(supply.fact("loopImpedanceOhm"));
-            else sourceOhm = supply.loopImpedanceOhm();
-        }
+        double sourceOhm = fromGrid ? gridOhm(facts, missing) : 0;
         double loopOhm = sourceOhm + thereOhm + backOhm;
         trace.line(
                 "calculation.fault.loop",
@@ -159,6 +151,14 @@ final class PathFaults implements FaultStudy {
                 amount(backOhm, Unit.OHM),
                 amount(loopOhm, Unit.OHM));
         return loopOhm;
+    }
+
+    private double gridOhm(List<FactId> facts, List<FactId> missing) {
+        Supply supply = installation.supply();
+        facts.add(supply.fact("loopImpedanceOhm"));
+        if (supply.loopImpedanceOhm() != null) return supply.loopImpedanceOhm();
+        missing.add(supply.fact("loopImpedanceOhm"));
+        return Impedances.UNMEASURED_NETWORK_OHM;
     }
 
     private double sum(Path path, List<FactId> facts, List<FactId> missing) {
@@ -288,7 +288,7 @@ final class PathFaults implements FaultStudy {
         return curves.computeIfAbsent(device, tables.tripCurves()::find);
     }
 
-    private static Clearing shutdown(Inverter inverter, List<FactId> facts, List<FactId> missing, Trace trace) {
+    private Clearing shutdown(Inverter inverter, List<FactId> facts, List<FactId> missing, Trace trace) {
         facts.add(inverter.fact("shutOffTimeS"));
         facts.add(inverter.fact("shutOffVoltageV"));
         if (inverter.shutOffTimeS() == null) missing.add(inverter.fact("shutOffTimeS"));
@@ -299,7 +299,7 @@ final class PathFaults implements FaultStudy {
                 name(inverter.id()),
                 amount(inverter.shutOffTimeS(), Unit.S),
                 amount(inverter.shutOffVoltageV(), Unit.V));
-        return inverter.shutOffVoltageV() <= SAFE_VOLTAGE_V
+        return inverter.shutOffVoltageV() <= assumptions.safeVoltageV()
                 ? new Clearing.BySourceShutdown(inverter.id(), inverter.shutOffTimeS(), inverter.shutOffVoltageV())
                 : new Clearing.Never();
     }

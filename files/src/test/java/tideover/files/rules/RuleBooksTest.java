@@ -12,15 +12,11 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 import org.junit.jupiter.params.provider.FieldSource;
-import tideover.engine.protection.CircuitRole;
-import tideover.engine.protection.DisconnectionTimes;
 import tideover.engine.rules.Limit;
 import tideover.engine.rules.RuleBook;
 import tideover.engine.rules.Stance;
 import tideover.engine.rules.Topic;
 import tideover.engine.rules.Verification;
-import tideover.engine.site.EarthingSystem;
-import tideover.files.tables.TableFiles;
 
 class RuleBooksTest {
 
@@ -118,17 +114,6 @@ class RuleBooksTest {
     @Test
     void booksDifferInTheirDigest() {
         assertThat(NAMES.stream().map(name -> RuleBooks.load(name).digest())).doesNotHaveDuplicates();
-    }
-
-    @ParameterizedTest
-    @FieldSource("COUNTRIES")
-    void distributionTimesOfTheBooksAreThoseOfTheTable(String country) {
-        RuleBook rules = RuleBooks.load(country);
-        DisconnectionTimes times = TableFiles.load().disconnectionTimes();
-        Map<String, EarthingSystem> systems = Map.of("TN", EarthingSystem.TN_S, "TT", EarthingSystem.TT);
-        systems.forEach((word, system) -> rules.find("fault.distribution.%s.timeS".formatted(word))
-                .ifPresent(limit -> assertThat(limit.requireNumber())
-                        .isEqualTo(times.limitS(system, 230, CircuitRole.DISTRIBUTION))));
     }
 
     private static Map<String, String> choices(String id) {

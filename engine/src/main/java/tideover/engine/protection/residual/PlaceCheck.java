@@ -43,11 +43,12 @@ final class PlaceCheck implements Check<ProtectionStudies> {
         for (Fed holder : Rcds.all(installation)) {
             if (holder instanceof Inverter) continue;
             List<Circuit> staying = new ArrayList<>(Rcds.circuitsBehind(installation, holder));
+            boolean placeKnown = installation.gaps(holder).isEmpty();
             // Behind a PEN no RCD can work at all: that is the fault of the circuit, not of the device's place.
-            staying.removeIf(circuit -> !installation.staysOn(circuit) || circuit.has(Conductor.PEN));
+            staying.removeIf(circuit -> placeKnown && !installation.staysOn(circuit) || circuit.has(Conductor.PEN));
             if (staying.isEmpty()) continue;
             if (limit.isEmpty()) judging.at(holder.id()).openForLimit("rcd.island.place");
-            else if (!installation.gaps(holder).isEmpty())
+            else if (!placeKnown)
                 judging.at(holder.id()).by(limit.get()).openFor(installation.gaps(holder));
             else judge(installation, holder, staying, limit.get(), judging);
         }
