@@ -35,7 +35,11 @@ final class ByPassCheck implements Check<Installation> {
             List<FactId> missing = missing(installation.byPasses());
             draft.by(limit.get());
             if (!missing.isEmpty()) draft.openFor(missing);
-            else if (byPass.isPresent()) draft.met("bypass.present.met", name(device.id()), name(byPass.get().id()));
+            else if (byPass.isPresent())
+                draft.met(
+                        "bypass.present.met",
+                        name(device.id()),
+                        name(byPass.get().id()));
             else draft.notMet("bypass.present.none", name(device.id()));
         }
     }
@@ -50,6 +54,7 @@ final class ByPassCheck implements Check<Installation> {
     }
 
     private static boolean leadsBehind(Installation installation, ByPass byPass, IslandingSwitch device) {
-        return byPass.leadsTo() != null && installation.wayFromSupply(byPass.leadsTo()).contains(device.id());
+        return byPass.leadsTo() != null
+                && installation.wayFromSupply(byPass.leadsTo()).contains(device.id());
     }
 }

@@ -81,17 +81,20 @@ final class LinkCountCheck implements Check<Installation> {
         draft.on(installation.supply().fact("earthingSystem"));
         for (Thing thing : installation.things()) {
             if (thing instanceof IslandingSwitch) draft.on(thing.fact("poles"));
-            if (thing instanceof NeutralEarthSwitch || thing instanceof NeutralEarthLink) draft.on(thing.fact("neutralAt"));
+            if (thing instanceof NeutralEarthSwitch || thing instanceof NeutralEarthLink)
+                draft.on(thing.fact("neutralAt"));
         }
     }
 
     /** What decides where neutrals are joined and earthed; a final circuit splits no PEN. */
     private static List<FactId> missing(Installation installation) {
         Set<FactId> missing = new LinkedHashSet<>();
-        if (installation.supply().earthingSystem() == null) missing.add(installation.supply().fact("earthingSystem"));
+        if (installation.supply().earthingSystem() == null)
+            missing.add(installation.supply().fact("earthingSystem"));
         for (Thing thing : installation.things()) {
             if (thing instanceof Fed fed && !(fed instanceof Circuit)) missing.addAll(installation.gaps(fed));
-            if (thing instanceof NeutralEarthSwitch link && link.neutralAt() == null) missing.add(link.fact("neutralAt"));
+            if (thing instanceof NeutralEarthSwitch link && link.neutralAt() == null)
+                missing.add(link.fact("neutralAt"));
             if (thing instanceof NeutralEarthLink link && link.neutralAt() == null) missing.add(link.fact("neutralAt"));
         }
         return List.copyOf(missing);

@@ -42,6 +42,7 @@ final class LockableIsolationCheck implements Check<Installation> {
         List<FactId> unknown = new ArrayList<>(0);
         Isolator contactor = null;
         for (Isolator isolator : installation.all(Isolator.class)) {
+            if (isolator.isolates() == null) unknown.add(isolator.fact("isolates"));
             if (!source.id().equals(isolator.isolates())) continue;
             draft.on(isolator.fact("lockable")).on(isolator.fact("kind"));
             if (isolator.kind() == IsolatorKind.CONTACTOR) contactor = isolator;

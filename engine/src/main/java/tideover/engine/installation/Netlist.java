@@ -1,6 +1,5 @@
 package tideover.engine.installation;
 
-import java.util.ArrayList;
 import java.util.HashSet;
 import java.util.LinkedHashSet;
 import java.util.List;
@@ -101,7 +100,8 @@ final class Netlist {
     private void gather(ThingId thing, Set<ThingId> seen, Set<FactId> all) {
         for (ThingId at = thing; at != null && seen.add(at); at = parents.get(at)) {
             all.addAll(gaps.getOrDefault(at, List.of()));
-            if (fed.get(at) instanceof Fed holder && holder.neutralFrom() != null) gather(holder.neutralFrom(), seen, all);
+            if (fed.get(at) instanceof Fed holder && holder.neutralFrom() != null)
+                gather(holder.neutralFrom(), seen, all);
         }
     }
 
@@ -117,8 +117,8 @@ final class Netlist {
         Set<ThingId> sources = new LinkedHashSet<>();
         for (Map.Entry<ThingId, Thing> entry : fed.entrySet())
             if (entry.getValue() instanceof Inverter
-                    && (entry.getKey().equals(thing) || ancestors(entry.getKey()).contains(thing)))
-                sources.add(entry.getKey());
+                    && (entry.getKey().equals(thing)
+                            || ancestors(entry.getKey()).contains(thing))) sources.add(entry.getKey());
         return sources;
     }
 }

@@ -39,7 +39,8 @@ final class NetworkEarthCheck implements Check<Installation> {
         View island = installation.in(OperatingState.ISLAND_GRID_DEAD);
         Optional<Limit> limit = judging.limit("link.networkEarthInIsland");
         for (Inverter source : installation.formingInverters()) {
-            Judging.Draft draft = judging.at(source.id()).on(installation.supply().fact("earthingSystem"));
+            Judging.Draft draft =
+                    judging.at(source.id()).on(installation.supply().fact("earthingSystem"));
             installation.islandingSwitches().forEach(device -> draft.on(device.fact("poles")));
             if (limit.isEmpty()) {
                 draft.openForLimit("link.networkEarthInIsland");
@@ -64,8 +65,9 @@ final class NetworkEarthCheck implements Check<Installation> {
         boolean electrode = !installation.electrodes().isEmpty();
         boolean link = group.earthed().stream()
                 .anyMatch(thing -> thing instanceof NeutralEarthLink || thing instanceof NeutralEarthSwitch);
-        boolean split = installation.edges().stream().anyMatch(edge -> edge.part() == Edge.Part.SPLIT_EARTH
-                && !edge.thing().id().equals(ThingId.SUPPLY));
+        boolean split = installation.edges().stream()
+                .anyMatch(edge -> edge.part() == Edge.Part.SPLIT_EARTH
+                        && !edge.thing().id().equals(ThingId.SUPPLY));
         return electrode && (link || split);
     }
 }

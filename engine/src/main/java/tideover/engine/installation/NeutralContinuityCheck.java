@@ -50,6 +50,9 @@ final class NeutralContinuityCheck implements Check<Installation> {
                     .notMet("neutral.continuity.open", name(circuit.id()), word(state));
             return;
         }
-        judging.at(circuit.id()).by(limit).on(circuit.fact("conductors")).met("neutral.continuity.met", name(circuit.id()));
+        judging.at(circuit.id())
+                .by(limit)
+                .on(circuit.fact("conductors"))
+                .met("neutral.continuity.met", name(circuit.id()));
     }
 }

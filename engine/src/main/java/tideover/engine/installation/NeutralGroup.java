@@ -20,7 +20,8 @@ public record NeutralGroup(List<ThingId> sources, boolean live, List<Thing> eart
 
     /** Whether something holds its voltage: a live source, or the network's neutral, which is earthed even while dead. */
     public boolean isHeld(View view) {
-        for (ThingId source : sources) if (source.equals(ThingId.SUPPLY) || view.sources().contains(source)) return true;
+        for (ThingId source : sources)
+            if (source.equals(ThingId.SUPPLY) || view.sources().contains(source)) return true;
         return false;
     }
 }

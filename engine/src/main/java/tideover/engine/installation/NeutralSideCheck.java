@@ -71,7 +71,8 @@ final class NeutralSideCheck implements Check<Installation> {
                 passed = odd;
             }
         }
-        if (differing == null) judging.at(circuit.id()).by(limit).on(facts(circuit)).met("neutral.side.met", name(circuit.id()));
+        if (differing == null)
+            judging.at(circuit.id()).by(limit).on(facts(circuit)).met("neutral.side.met", name(circuit.id()));
         else draft(circuit, limit, judging, differing).notMet("neutral.side.rcd", name(circuit.id()), names(passed));
     }
 
@@ -80,7 +81,8 @@ final class NeutralSideCheck implements Check<Installation> {
     }
 
     private static List<FactId> facts(Circuit circuit) {
-        return List.of(circuit.fact("fedFrom"), circuit.fact(circuit.neutralFrom() == null ? "fedFrom" : "neutralFrom"));
+        return List.of(
+                circuit.fact("fedFrom"), circuit.fact(circuit.neutralFrom() == null ? "fedFrom" : "neutralFrom"));
     }
 
     /** Whether the neutral belongs to another source's; one that belongs to none is interrupted, another rule. */
@@ -92,7 +94,9 @@ final class NeutralSideCheck implements Check<Installation> {
 
     /** RCDs that see the line but not the neutral, or the neutral but not the line. */
     private static List<ThingId> rcdsOfOneOnly(View view, Circuit circuit, ThingId source, Path neutral) {
-        Path line = view.findLinePath(source, circuit.id(), view.liveLines(circuit).get(0)).orElseThrow();
+        Path line = view.findLinePath(
+                        source, circuit.id(), view.liveLines(circuit).get(0))
+                .orElseThrow();
         List<ThingId> lineRcds = line.rcds().stream().map(Fed::id).toList();
         List<ThingId> neutralRcds = neutral.rcds().stream().map(Fed::id).toList();
         List<ThingId> odd = new ArrayList<>(0);

@@ -54,7 +54,8 @@ final class NoticeCheck implements Check<Installation> {
         Map<ThingId, String> places = new LinkedHashMap<>();
         places.put(ThingId.SUPPLY, "notice.origin");
         for (Thing thing : installation.things()) {
-            if (thing instanceof Meter meter && meter.role() == MeterRole.OPERATOR) places.put(meter.id(), "notice.meter");
+            if (thing instanceof Meter meter && meter.role() == MeterRole.OPERATOR)
+                places.put(meter.id(), "notice.meter");
             if (thing instanceof Board board && (installation.staysOn(board) || hasInverter(installation, board)))
                 places.put(board.id(), "notice.board");
             if (thing instanceof Isolator isolator) places.put(isolator.id(), "notice.isolators");

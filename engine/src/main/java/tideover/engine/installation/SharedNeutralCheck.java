@@ -72,7 +72,8 @@ final class SharedNeutralCheck implements Check<Installation> {
         if (!missing.isEmpty()) draft.openFor(List.copyOf(missing));
         else if (!otherSide.isEmpty()) draft.notMet("neutral.shared.split", name(circuit.id()), names(otherSide));
         else if (!sameLine.isEmpty()) draft.notMet("neutral.shared.sameLine", name(circuit.id()), names(sameLine));
-        else if (limit.is(Demand.SEPARATE)) draft.notMet("neutral.shared.notAllowed", name(circuit.id()), names(partners));
+        else if (limit.is(Demand.SEPARATE))
+            draft.notMet("neutral.shared.notAllowed", name(circuit.id()), names(partners));
         else draft.met("neutral.shared.met", name(circuit.id()), names(partners));
     }
 }

@@ -101,14 +101,24 @@ final class PathFaults implements FaultStudy {
                     amount(currentA, Unit.A));
         }
         List<ThingId> acting = new ArrayList<>(2);
-        Clearing clearing = clearing(view, there, back, currentA, inverter, drivenA >= limitA, acting, facts, missing, trace);
+        Clearing clearing =
+                clearing(view, there, back, currentA, inverter, drivenA >= limitA, acting, facts, missing, trace);
         return new FaultStory(
-                source, line, system(back), voltageV, loopOhm, electrodeOhm(back), currentA, clearing, acting, facts, missing);
+                source,
+                line,
+                system(back),
+                voltageV,
+                loopOhm,
+                electrodeOhm(back),
+                currentA,
+                clearing,
+                acting,
+                facts,
+                missing);
     }
 
     private double voltageV(@Nullable Inverter inverter, List<FactId> facts) {
-        if (inverter != null)
-            return inverter.islandVoltageV() == null ? NOMINAL_VOLTAGE_V : inverter.islandVoltageV();
+        if (inverter != null) return inverter.islandVoltageV() == null ? NOMINAL_VOLTAGE_V : inverter.islandVoltageV();
         Supply supply = installation.supply();
         facts.add(supply.fact("nominalVoltageV"));
         double nominalVoltageV = supply.nominalVoltageV() == null ? NOMINAL_VOLTAGE_V : supply.nominalVoltageV();
@@ -130,9 +140,8 @@ final class PathFaults implements FaultStudy {
         if (fromGrid && thing instanceof Circuit circuit && circuit.loopImpedanceOhm() != null) {
             facts.add(circuit.fact("loopImpedanceOhm"));
             // The margin of a measured loop lies in the share it may reach; the voltage factor is taken back out.
-            double loopOhm = circuit.loopImpedanceOhm()
-                    * assumptions.voltageFactorRatio()
-                    / assumptions.measuredLoopRatio();
+            double loopOhm =
+                    circuit.loopImpedanceOhm() * assumptions.voltageFactorRatio() / assumptions.measuredLoopRatio();
             trace.line(
                     "calculation.fault.measuredLoop",
                     amount(circuit.loopImpedanceOhm(), Unit.OHM),
@@ -215,7 +224,10 @@ final class PathFaults implements FaultStudy {
             Trace trace) {
         Clearing best = new Clearing.Never();
         if (inverter == null && installation.supply().mainFuse() != null)
-            best = quicker(best, overcurrent(ThingId.SUPPLY, "mainFuse", installation.supply().mainFuse(), currentA, missing, trace));
+            best = quicker(
+                    best,
+                    overcurrent(
+                            ThingId.SUPPLY, "mainFuse", installation.supply().mainFuse(), currentA, missing, trace));
         for (Edge edge : there.edges()) {
             if (edge.part() != Edge.Part.FEED || !(edge.thing() instanceof Fed fed)) continue;
             ResidualDevice rcd = fed.rcd();
@@ -226,7 +238,8 @@ final class PathFaults implements FaultStudy {
             if (fed.protection() != null)
                 best = quicker(best, overcurrent(fed.id(), "protection", fed.protection(), currentA, missing, trace));
         }
-        if (inverter != null && limited && back != null) best = quicker(best, shutdown(inverter, facts, missing, trace));
+        if (inverter != null && limited && back != null)
+            best = quicker(best, shutdown(inverter, facts, missing, trace));
         return best instanceof Clearing.Never && !missing.isEmpty() ? new Clearing.Unknown(missing) : best;
     }
 
@@ -260,12 +273,7 @@ final class PathFaults implements FaultStudy {
     }
 
     private Clearing overcurrent(
-            ThingId thing,
-            String part,
-            OvercurrentDevice device,
-            double currentA,
-            List<FactId> missing,
-            Trace trace) {
+            ThingId thing, String part, OvercurrentDevice device, double currentA, List<FactId> missing, Trace trace) {
         TripCurve curve = findCurve(device).orElse(null);
         if (curve == null) {
             missing.add(new FactId(thing, part + (device.ratedCurrentA() == null ? ".ratedCurrentA" : ".curve")));
@@ -280,8 +288,7 @@ final class PathFaults implements FaultStudy {
                 amount(latestS, Unit.S));
         return latestS == Double.POSITIVE_INFINITY
                 ? new Clearing.Never()
-                : new Clearing.ByDevice(
-                        thing, Clearing.DeviceKind.OVERCURRENT, curve.earliestS(currentA), latestS);
+                : new Clearing.ByDevice(thing, Clearing.DeviceKind.OVERCURRENT, curve.earliestS(currentA), latestS);
     }
 
     private Optional<TripCurve> findCurve(OvercurrentDevice device) {

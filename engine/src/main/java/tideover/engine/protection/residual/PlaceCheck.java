@@ -48,8 +48,7 @@ final class PlaceCheck implements Check<ProtectionStudies> {
             staying.removeIf(circuit -> placeKnown && !installation.staysOn(circuit) || circuit.has(Conductor.PEN));
             if (staying.isEmpty()) continue;
             if (limit.isEmpty()) judging.at(holder.id()).openForLimit("rcd.island.place");
-            else if (!placeKnown)
-                judging.at(holder.id()).by(limit.get()).openFor(installation.gaps(holder));
+            else if (!placeKnown) judging.at(holder.id()).by(limit.get()).openFor(installation.gaps(holder));
             else judge(installation, holder, staying, limit.get(), judging);
         }
     }
@@ -75,8 +74,7 @@ final class PlaceCheck implements Check<ProtectionStudies> {
         judging.at(holder.id()).by(limit).on(holder.fact("fedFrom")).met("rcd.place.met", name(holder.id()));
     }
 
-    private static boolean isActing(
-            Installation installation, View view, Circuit circuit, ThingId source, Fed holder) {
+    private static boolean isActing(Installation installation, View view, Circuit circuit, ThingId source, Fed holder) {
         Double wantedA = Rcds.device(holder).ratedResidualCurrentA();
         for (Fed other : Rcds.onWay(installation, circuit, view.state())) {
             if (view.isByPassedByNeutral(other.id(), source)) continue;
