@@ -55,6 +55,8 @@ public enum ProblemKind {
     /** Label, found. */
     TEXT_EXPECTED(2),
     TEXT_EMPTY(1),
+    /** Label, code of a character that cannot be printed. */
+    TEXT_CHARACTER(2),
     /** Label, found and longest length in characters. */
     TEXT_TOO_LONG(3),
     /** Label, found, allowed words. */

@@ -58,6 +58,12 @@ final class ValueReader {
             problems.add(scalar.spot(), where, ProblemKind.TEXT_EMPTY, field.words());
             return null;
         }
+        int unprintable = unprintable(text);
+        if (unprintable >= 0) {
+            String code = "U+%04X".formatted((int) text.charAt(unprintable));
+            problems.add(scalar.spot(), where, ProblemKind.TEXT_CHARACTER, field.words(), code);
+            return null;
+        }
         if (text.length() > LONGEST_TEXT) {
             problems.add(
                     scalar.spot(),
@@ -73,6 +79,17 @@ final class ValueReader {
             case "place.timeZone" -> Codes.timeZone(scalar, where, problems);
             default -> text;
         };
+    }
+
+    /** Where an escape made a character that no paper can show: a control, half a pair, a line end of other systems. */
+    private static int unprintable(String text) {
+        for (int i = 0; i < text.length(); i++) {
+            char c = text.charAt(i);
+            if (Character.isHighSurrogate(c) && i + 1 < text.length() && Character.isLowSurrogate(text.charAt(i + 1))) i++;
+            else if (Character.isSurrogate(c) || c == 0x2028 || c == 0x2029 || c == 0xFEFF) return i;
+            else if (Character.isISOControl(c) && c != '\n' && c != '\t') return i;
+        }
+        return -1;
     }
 
     private @Nullable Double number(Field field, Scalar scalar, String where) {

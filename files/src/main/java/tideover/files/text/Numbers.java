@@ -57,8 +57,9 @@ public final class Numbers {
     }
 
     /**
-     * The shortest text that reads back as the same number, in the form of RFC 8785. The same on every Java version:
-     * {@code Double.toString} before Java 19 is not always shortest.
+     * The shortest text that reads back as the same number, in the form of RFC 8785 (but for the very smallest number,
+     * 4.9e-324, where that writes one digit). The same on every Java version: {@code Double.toString} before Java 19 is
+     * not always shortest.
      */
     public static String shortest(double value) {
         if (value == 0) return "0";

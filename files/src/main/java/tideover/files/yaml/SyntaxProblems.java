@@ -21,6 +21,8 @@ final class SyntaxProblems {
         if (context.contains("quoted scalar")) return YamlProblem.of(Kind.QUOTE_OPEN, opened);
         if (problem.contains("<stream end>") || context.contains("flow mapping") || context.contains("flow sequence"))
             return YamlProblem.of(Kind.BRACKET_OPEN, opened);
+        if (problem.contains("expected the node content"))
+            return YamlProblem.of(Kind.VALUE_MISSING, at, quoted(problem));
         if (problem.contains("mapping values are not allowed")) return YamlProblem.of(Kind.COLON, at);
         if (problem.contains("cannot start any token"))
             return YamlProblem.of(Kind.FIRST_SIGN, at, quoted(problem));

@@ -26,6 +26,8 @@ public record YamlProblem(Kind kind, Spot spot, List<String> arguments) {
         INDENTATION(0),
         /** A colon and a blank inside a value. */
         COLON(0),
+        /** Something else where a value belongs: what was found. */
+        VALUE_MISSING(1),
         /** A sign with which no value begins. */
         FIRST_SIGN(1),
         /** Anything else, in the words of the parser. */

@@ -70,10 +70,13 @@ public final class YamlText {
         return true;
     }
 
-    /** What YAML calls not printable (YAML 1.2.2, production 1). */
+    /**
+     * What YAML calls not printable (YAML 1.2.2, production 1), and what only some of its readers take for the end of a
+     * line.
+     */
     private static boolean isControl(char c) {
         if (c < 0x20) return c != '\t' && c != '\n' && c != '\r';
-        return (c >= 0x7F && c < 0xA0 && c != 0x85) || c == 0xFEFF || c == 0xFFFE || c == 0xFFFF;
+        return (c >= 0x7F && c < 0xA0) || c == 0x2028 || c == 0x2029 || c == 0xFEFF || c == 0xFFFE || c == 0xFFFF;
     }
 
     private static Spot spotAfter(String name, String text, int end) {
