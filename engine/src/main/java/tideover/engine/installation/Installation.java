@@ -36,6 +36,7 @@ public final class Installation {
     private final Map<ThingId, Thing> things;
     private final Map<ThingId, Status> statuses;
     private final Netlist netlist;
+    private final List<OperatingState> states;
     private final Map<OperatingState, View> views = new EnumMap<>(OperatingState.class);
     private final Map<Class<?>, List<? extends Thing>> byType = new HashMap<>();
 
@@ -45,6 +46,7 @@ public final class Installation {
         this.things = site.planned();
         this.statuses = site.statuses();
         this.netlist = new Wiring(site.house().supply(), things).netlist();
+        this.states = possibleStates();
     }
 
     /**
@@ -141,14 +143,18 @@ public final class Installation {
 
     /** The operating states this installation has: island ones with an island source, by-passed with a by-pass. */
     public List<OperatingState> states() {
-        List<OperatingState> states = new ArrayList<>(List.of(OperatingState.CONNECTED));
-        if (!formingInverters().isEmpty()) {
-            states.add(OperatingState.ISLAND_GRID_DEAD);
-            states.add(OperatingState.ISLAND_GRID_WAITING);
-            states.add(OperatingState.DARK);
-        }
-        if (!byPasses().isEmpty()) states.add(OperatingState.BY_PASSED);
         return states;
+    }
+
+    private List<OperatingState> possibleStates() {
+        List<OperatingState> possible = new ArrayList<>(List.of(OperatingState.CONNECTED));
+        if (!formingInverters().isEmpty()) {
+            possible.add(OperatingState.ISLAND_GRID_DEAD);
+            possible.add(OperatingState.ISLAND_GRID_WAITING);
+            possible.add(OperatingState.DARK);
+        }
+        if (!byPasses().isEmpty()) possible.add(OperatingState.BY_PASSED);
+        return List.copyOf(possible);
     }
 
     /** Whether an island source feeds at least one line of a thing while the grid is dead. */
@@ -184,6 +190,11 @@ public final class Installation {
     /** The node of a terminal. The supply has outgoing terminals only. */
     public int node(ThingId fed, Terminals side, Conductor conductor) {
         return netlist.node(fed, side, conductor);
+    }
+
+    /** The line conductors at a thing, stated or taken from what feeds it. */
+    public List<Conductor> lines(ThingId fed) {
+        return netlist.lines(fed);
     }
 
     /** The main earthing terminal. */

@@ -1,5 +1,7 @@
 package tideover.engine.installation;
 
+import java.util.ArrayList;
+import java.util.HashMap;
 import java.util.HashSet;
 import java.util.LinkedHashSet;
 import java.util.List;
@@ -16,6 +18,7 @@ import tideover.engine.site.ThingId;
 final class Netlist {
 
     static final int CONDUCTORS = Conductor.values().length;
+    private static final Conductor[] LINES = {Conductor.L1, Conductor.L2, Conductor.L3};
     static final int PER_THING = 2 * CONDUCTORS;
 
     private final Map<ThingId, Integer> indexes;
@@ -25,6 +28,8 @@ final class Netlist {
     private final Map<ThingId, ThingId> parents;
     private final Map<ThingId, List<FactId>> gaps;
     private final boolean supplyHasPen;
+    private final Map<ThingId, Set<ThingId>> ancestors = new HashMap<>();
+    private final Map<ThingId, List<Conductor>> lines = new HashMap<>();
 
     Netlist(
             Map<ThingId, Integer> indexes,
@@ -107,10 +112,25 @@ final class Netlist {
 
     /** The things a thing is fed through, nearest first, ending with the supply where the way leads there. */
     Set<ThingId> ancestors(ThingId thing) {
+        Set<ThingId> known = ancestors.get(thing);
+        if (known != null) return known;
         Set<ThingId> all = new LinkedHashSet<>();
         ThingId at = parents.get(thing);
         while (at != null && all.add(at)) at = parents.get(at);
+        ancestors.put(thing, all);
         return all;
+    }
+
+    /** The line conductors at a thing's outgoing terminals. */
+    List<Conductor> lines(ThingId thing) {
+        List<Conductor> known = lines.get(thing);
+        if (known != null) return known;
+        List<Conductor> found = new ArrayList<>(3);
+        for (Conductor line : LINES)
+            if (edgesAt(node(thing, Terminals.OUTGOING, line)).length > 0) found.add(line);
+        List<Conductor> fixed = List.copyOf(found);
+        lines.put(thing, fixed);
+        return fixed;
     }
 
     Set<ThingId> sourcesBehind(ThingId thing) {

@@ -28,7 +28,8 @@ final class NeutralContinuityCheck implements Check<Installation> {
     public void judge(Installation installation, Judging judging) {
         Optional<Limit> limit = judging.limit("neutral.continuity");
         for (Circuit circuit : installation.circuits()) {
-            if (!circuit.has(Conductor.N) && !circuit.has(Conductor.PEN)) continue;
+            // Without a neutral only where somebody has looked.
+            if (circuit.conductors() != null && !circuit.has(Conductor.N) && !circuit.has(Conductor.PEN)) continue;
             if (limit.isEmpty()) judging.at(circuit.id()).openForLimit("neutral.continuity");
             else if (!installation.gaps(circuit).isEmpty())
                 judging.at(circuit.id()).by(limit.get()).openFor(installation.gaps(circuit));

@@ -37,7 +37,8 @@ final class NeutralSideCheck implements Check<Installation> {
     public void judge(Installation installation, Judging judging) {
         Optional<Limit> limit = judging.limit("neutral.side");
         for (Circuit circuit : installation.circuits()) {
-            if (!circuit.has(Conductor.N) && !circuit.has(Conductor.PEN)) continue;
+            // Without a neutral only where somebody has looked.
+            if (circuit.conductors() != null && !circuit.has(Conductor.N) && !circuit.has(Conductor.PEN)) continue;
             if (limit.isEmpty()) judging.at(circuit.id()).openForLimit("neutral.side");
             else if (!installation.gaps(circuit).isEmpty())
                 judging.at(circuit.id()).by(limit.get()).openFor(installation.gaps(circuit));

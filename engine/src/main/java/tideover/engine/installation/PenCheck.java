@@ -34,7 +34,7 @@ final class PenCheck implements Check<Installation> {
         for (Edge edge : installation.edges())
             if (edge.part() == Edge.Part.CONTACT && edge.conductor() == Conductor.PEN) switched.add(edge.thing().id());
         for (Thing thing : installation.things()) {
-            if (!(thing instanceof Fed fed) || !fed.has(Conductor.PEN)) continue;
+            if (!(thing instanceof Fed fed) || fed.conductors() != null && !fed.has(Conductor.PEN)) continue;
             Judging.Draft draft = judging.at(fed.id()).on(fed.fact("conductors"));
             if (limit.isEmpty()) {
                 draft.openForLimit("poles.pen");

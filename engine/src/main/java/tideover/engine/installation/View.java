@@ -4,7 +4,6 @@ import static java.util.Objects.requireNonNull;
 
 import java.util.ArrayList;
 import java.util.Arrays;
-import java.util.Collections;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
@@ -34,6 +33,7 @@ public final class View {
     private final List<ThingId> sources;
     private final Map<ThingId, int[]> lineReach = new HashMap<>();
     private final Map<ThingId, int[]> neutralReach = new HashMap<>();
+    private final Map<ThingId, Map<Integer, Path>> paths = new HashMap<>();
     private final Map<ThingId, Map<ThingId, Boolean>> joinedBehind = new HashMap<>();
     private @Nullable NeutralSearch neutrals;
 
@@ -160,11 +160,7 @@ public final class View {
 
     /** The line conductors at a thing, stated or taken from what feeds it. */
     public List<Conductor> lines(Fed thing) {
-        List<Conductor> lines = new ArrayList<>(3);
-        for (Conductor line : new Conductor[] {Conductor.L1, Conductor.L2, Conductor.L3})
-            if (installation.edgesAt(installation.node(thing.id(), Terminals.OUTGOING, line)).length > 0)
-                lines.add(line);
-        return lines;
+        return installation.lines(thing.id());
     }
 
     /** The way of a line from a source to a thing's outgoing terminals. */
@@ -186,15 +182,22 @@ public final class View {
     private Optional<Path> findPath(Map<ThingId, int[]> reach, ThingId source, int node) {
         int[] by = reach.get(source);
         if (by == null || by[node] == UNREACHED) return Optional.empty();
-        List<Edge> edges = new ArrayList<>(12);
-        int at = node;
+        // A node is reached from a source by lines or by neutrals, never by both.
+        return Optional.of(paths.computeIfAbsent(source, s -> new HashMap<>())
+                .computeIfAbsent(node, end -> trace(source, by, end)));
+    }
+
+    private Path trace(ThingId source, int[] by, int end) {
+        int length = 0;
+        for (int at = end; by[at] != START; at = installation.edges().get(by[at]).other(at)) length++;
+        Edge[] edges = new Edge[length];
+        int at = end;
         while (by[at] != START) {
             Edge edge = installation.edges().get(by[at]);
-            edges.add(edge);
+            edges[--length] = edge;
             at = edge.other(at);
         }
-        Collections.reverse(edges);
-        return Optional.of(new Path(source, edges));
+        return new Path(source, List.of(edges));
     }
 
     /** The separate neutrals in this state that a source or a circuit belongs to. */

@@ -12,7 +12,6 @@ import tideover.engine.site.Fed;
 import tideover.engine.site.Inverter;
 import tideover.engine.site.Load;
 import tideover.engine.site.LoadKind;
-import tideover.engine.site.OperatingState;
 import tideover.engine.site.PerLine;
 import tideover.engine.site.ThingId;
 
@@ -39,7 +38,7 @@ public final class Demand {
      */
     public Optional<PerLine> findCurrentA(Circuit circuit) {
         Load load = circuit.load();
-        List<Conductor> lines = installation.in(OperatingState.CONNECTED).lines(circuit);
+        List<Conductor> lines = installation.lines(circuit.id());
         if (load == null || lines.isEmpty()) return Optional.empty();
         if (load.demandCurrentA() != null) return Optional.of(on(lines, load.demandCurrentA()));
         if (load.powerW() == null) return Optional.empty();
@@ -87,7 +86,7 @@ public final class Demand {
      * @return current [A]; nothing where no rating is known
      */
     public Optional<PerLine> findFeedInA(Inverter inverter) {
-        List<Conductor> lines = installation.in(OperatingState.CONNECTED).lines(inverter);
+        List<Conductor> lines = installation.lines(inverter.id());
         if (lines.isEmpty()) return Optional.empty();
         Double powerVa = inverter.feedInPowerW() != null ? inverter.feedInPowerW() : inverter.ratedPowerVa();
         if (powerVa != null) return Optional.of(on(lines, powerVa / (lines.size() * nominalVoltageV)));

@@ -1,8 +1,6 @@
 package tideover.engine.network;
 
-import java.util.ArrayList;
 import java.util.Arrays;
-import java.util.Collections;
 import java.util.List;
 import java.util.Optional;
 import tideover.engine.installation.Edge;
@@ -67,15 +65,21 @@ public final class EarthReturn {
         for (Conductor conductor : new Conductor[] {Conductor.PE, Conductor.PEN}) {
             int node = installation.node(thing.id(), Terminals.OUTGOING, conductor);
             if (installation.edgesAt(node).length == 0 || ohm[node] == Double.POSITIVE_INFINITY) continue;
-            List<Edge> edges = new ArrayList<>(12);
-            for (int at = node; by[at] != NONE; ) {
-                Edge edge = installation.edges().get(by[at]);
-                edges.add(edge);
-                at = edge.other(at);
-            }
-            Collections.reverse(edges);
-            return Optional.of(new Path(source, edges));
+            return Optional.of(trace(node));
         }
         return Optional.empty();
+    }
+
+    private Path trace(int end) {
+        int length = 0;
+        for (int at = end; by[at] != NONE; at = installation.edges().get(by[at]).other(at)) length++;
+        Edge[] edges = new Edge[length];
+        int at = end;
+        while (by[at] != NONE) {
+            Edge edge = installation.edges().get(by[at]);
+            edges[--length] = edge;
+            at = edge.other(at);
+        }
+        return new Path(source, List.of(edges));
     }
 }

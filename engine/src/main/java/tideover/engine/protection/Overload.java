@@ -19,7 +19,6 @@ import tideover.engine.site.Fed;
 import tideover.engine.site.Insulation;
 import tideover.engine.site.Inverter;
 import tideover.engine.site.Material;
-import tideover.engine.site.OperatingState;
 import tideover.engine.site.PerLine;
 import tideover.engine.site.Status;
 
@@ -86,7 +85,7 @@ record Overload(
         if (cable.crossSectionMm2() == null) missing.add(fed.fact("cable.crossSectionMm2"));
         if (cable.method() == null) missing.add(fed.fact("cable.method"));
         if (cable.crossSectionMm2() == null || cable.method() == null) return Optional.empty();
-        int lines = studies.installation().in(OperatingState.CONNECTED).lines(fed).size();
+        int lines = studies.installation().lines(fed.id()).size();
         String reference = Surroundings.of(cable.method()) == Surroundings.SOIL
                 ? "ampacity.referenceSoilDegC"
                 : "ampacity.referenceAmbientDegC";

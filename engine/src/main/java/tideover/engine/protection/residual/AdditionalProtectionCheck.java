@@ -55,7 +55,8 @@ final class AdditionalProtectionCheck implements Check<ProtectionStudies> {
     }
 
     private static boolean concerns(Circuit circuit, Judging judging) {
-        LoadKind kind = circuit.load() == null ? null : circuit.load().kind();
+        LoadKind kind = kind(circuit);
+        if (kind == null) return true;
         if (kind == LoadKind.LIGHTING)
             return judging.limit("rcd.additional.lighting")
                     .map(limit -> limit.is(Demand.REQUIRED))
@@ -68,8 +69,7 @@ final class AdditionalProtectionCheck implements Check<ProtectionStudies> {
         return ratedA == null || ratedA <= upToA;
     }
 
-    private static void judge(
-            Installation installation, Circuit circuit, Limit limit, Judging judging) {
+    private static void judge(Installation installation, Circuit circuit, Limit limit, Judging judging) {
         if (circuit.has(Conductor.PEN) && installation.staysOn(circuit)) {
             judging.at(circuit.id(), OperatingState.CONNECTED)
                     .by(limit)
@@ -77,56 +77,84 @@ final class AdditionalProtectionCheck implements Check<ProtectionStudies> {
                     .notMet("rcd.additional.pen", name(circuit.id()));
             return;
         }
+        double limitA = limit.requireNumber();
         boolean asInstalled = installation.status(circuit.id()) == Status.EXISTING
-                && !judging.limit("rcd.stayingCircuits").map(l -> l.is(Demand.REQUIRED)).orElse(true);
-        Fed connected = best(installation, circuit, OperatingState.CONNECTED);
-        if (asInstalled && (connected == null || ratedA(connected) > limit.requireNumber())) {
+                && !judging.limit("rcd.stayingCircuits")
+                        .map(l -> l.is(Demand.REQUIRED))
+                        .orElse(true);
+        Fed connected = best(installation, circuit, OperatingState.CONNECTED, limitA);
+        if (asInstalled && (connected == null || isAbove(connected, limitA))) {
             judging.at(circuit.id()).by(limit).notApplicable("rcd.additional.asInstalled", name(circuit.id()));
             return;
         }
         for (OperatingState state : Rcds.liveStates(installation, circuit)) {
-            Fed holder = best(installation, circuit, state);
-            if (holder == null) {
-                judging.at(circuit.id(), state).by(limit).notMet("rcd.additional.none", name(circuit.id()), word(state));
-                return;
-            }
-            double ratedA = ratedA(holder);
-            if (ratedA == Double.POSITIVE_INFINITY) {
-                judging.at(circuit.id(), state).by(limit).openFor(holder.fact("rcd.ratedResidualCurrentA"));
-                return;
-            }
-            if (ratedA > limit.requireNumber()) {
-                judging.at(circuit.id(), state)
-                        .by(limit)
-                        .on(holder.fact("rcd.ratedResidualCurrentA"))
-                        .measure(ratedA, limit.requireNumber(), Unit.RESIDUAL_A)
-                        .notMet(
-                                "rcd.additional.above",
-                                name(circuit.id()),
-                                name(holder.id()),
-                                amount(ratedA, Unit.RESIDUAL_A),
-                                word(state));
-                return;
-            }
+            Fed holder = best(installation, circuit, state, limitA);
+            if (holder != null && isWithin(holder, limitA)) continue;
+            conclude(circuit, holder, judging.at(circuit.id(), state).by(limit), limitA, state);
+            return;
         }
         if (connected == null) return;
+        Double ratedA = Rcds.device(connected).ratedResidualCurrentA();
         judging.at(circuit.id())
                 .by(limit)
                 .on(connected.fact("rcd.ratedResidualCurrentA"))
-                .met("rcd.additional.met", name(circuit.id()), name(connected.id()), amount(ratedA(connected), Unit.RESIDUAL_A));
+                .met(
+                        "rcd.additional.met",
+                        name(circuit.id()),
+                        name(connected.id()),
+                        amount(ratedA == null ? limitA : ratedA, Unit.RESIDUAL_A));
     }
 
-    /** The most sensitive device on the way; none can work behind a PEN. */
-    private static @Nullable Fed best(Installation installation, Circuit circuit, OperatingState state) {
+    private static void conclude(
+            Circuit circuit, @Nullable Fed holder, Judging.Draft draft, double limitA, OperatingState state) {
+        Double ratedA = holder == null ? null : Rcds.device(holder).ratedResidualCurrentA();
+        if (holder != null && ratedA == null) {
+            draft.openFor(holder.fact("rcd.ratedResidualCurrentA"));
+        } else if (kind(circuit) == null) {
+            draft.openFor(circuit.fact("load.kind"));
+        } else if (holder == null || ratedA == null) {
+            draft.notMet("rcd.additional.none", name(circuit.id()), word(state));
+        } else {
+            draft.on(holder.fact("rcd.ratedResidualCurrentA"))
+                    .measure(ratedA, limitA, Unit.RESIDUAL_A)
+                    .notMet(
+                            "rcd.additional.above",
+                            name(circuit.id()),
+                            name(holder.id()),
+                            amount(ratedA, Unit.RESIDUAL_A),
+                            word(state));
+        }
+    }
+
+    /** A device on the way that is sensitive enough, else one that may be, else the most sensitive; none works behind a PEN. */
+    private static @Nullable Fed best(
+            Installation installation, Circuit circuit, OperatingState state, double limitA) {
         if (circuit.has(Conductor.PEN)) return null;
         Fed best = null;
-        for (Fed holder : Rcds.onWay(installation, circuit, state))
-            if (best == null || ratedA(holder) < ratedA(best)) best = holder;
+        for (Fed holder : Rcds.onWay(installation, circuit, state)) {
+            if (isWithin(holder, limitA)) return holder;
+            if (best == null || isAbove(best, ratedA(holder))) best = holder;
+        }
         return best;
     }
 
+    private static boolean isWithin(Fed holder, double limitA) {
+        Double ratedA = Rcds.device(holder).ratedResidualCurrentA();
+        return ratedA != null && ratedA <= limitA;
+    }
+
+    private static boolean isAbove(Fed holder, double limitA) {
+        Double ratedA = Rcds.device(holder).ratedResidualCurrentA();
+        return ratedA != null && ratedA > limitA;
+    }
+
+    /** Unknown counts as the most sensitive: it may be. */
     private static double ratedA(Fed holder) {
         Double ratedA = Rcds.device(holder).ratedResidualCurrentA();
-        return ratedA == null ? Double.POSITIVE_INFINITY : ratedA;
+        return ratedA == null ? 0 : ratedA;
+    }
+
+    private static @Nullable LoadKind kind(Circuit circuit) {
+        return circuit.load() == null ? null : circuit.load().kind();
     }
 }

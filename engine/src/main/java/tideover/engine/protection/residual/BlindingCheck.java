@@ -15,6 +15,7 @@ import tideover.engine.rules.Judging;
 import tideover.engine.rules.Limit;
 import tideover.engine.rules.Unit;
 import tideover.engine.site.Circuit;
+import tideover.engine.site.FactId;
 import tideover.engine.site.Fed;
 import tideover.engine.site.Inverter;
 import tideover.engine.site.RcdType;
@@ -49,18 +50,24 @@ final class BlindingCheck implements Check<ProtectionStudies> {
 
     private static void judge(ProtectionStudies studies, Fed holder, Judging.Draft draft) {
         List<ThingId> blinding = new ArrayList<>(0);
-        for (Circuit circuit : Rcds.circuitsBehind(studies.installation(), holder))
-            if (Rcds.canPassSmoothDc(circuit)) blinding.add(circuit.id());
-        for (Inverter inverter : studies.installation().inverters())
-            if (studies.installation().isBehind(inverter, holder.id()) && Rcds.canPassSmoothDc(inverter))
-                blinding.add(inverter.id());
+        List<FactId> unknown = new ArrayList<>(0);
+        for (Circuit circuit : Rcds.circuitsBehind(studies.installation(), holder)) {
+            RcdType needed = Rcds.needed(circuit.load());
+            if (needed == null) unknown.add(circuit.fact("load.converter"));
+            else if (needed == RcdType.B) blinding.add(circuit.id());
+        }
+        for (Inverter inverter : studies.installation().inverters()) {
+            if (!studies.installation().isBehind(inverter, holder.id())) continue;
+            if (inverter.residualType() == null) unknown.add(inverter.fact("residualType"));
+            else if (inverter.residualType() == RcdType.B) blinding.add(inverter.id());
+        }
         RcdType type = Rcds.device(holder).type();
         Double ratedA = Rcds.device(holder).ratedResidualCurrentA();
-        if (blinding.isEmpty()) {
+        if (type == RcdType.B || blinding.isEmpty() && unknown.isEmpty()) {
             draft.met("rcd.blinding.met", name(holder.id()));
         } else if (type == null) {
             draft.openFor(holder.fact("rcd.type"));
-        } else if (type != RcdType.B) {
+        } else if (!blinding.isEmpty()) {
             double toleratedA = studies.tables().rcdTypes().toleratedSmoothDcA(type, ratedA == null ? 0 : ratedA);
             draft.notMet(
                     "rcd.blinding.blinded",
@@ -69,7 +76,7 @@ final class BlindingCheck implements Check<ProtectionStudies> {
                     amount(toleratedA, Unit.RESIDUAL_A),
                     names(blinding));
         } else {
-            draft.met("rcd.blinding.met", name(holder.id()));
+            draft.openFor(unknown);
         }
     }
 }

@@ -39,11 +39,13 @@ final class InverterCableCheck implements Check<ProtectionStudies> {
     public void judge(ProtectionStudies studies, Judging judging) {
         Installation installation = studies.installation();
         Optional<Limit> limit = judging.limit("rcd.inverterCableTt");
-        if (installation.supply().earthingSystem() != EarthingSystem.TT) return;
+        EarthingSystem earthing = installation.supply().earthingSystem();
+        if (earthing != null && earthing != EarthingSystem.TT) return;
         for (Inverter inverter : installation.inverters()) {
             Judging.Draft draft = judging.at(inverter.id(), OperatingState.CONNECTED)
                     .on(installation.supply().fact("earthingSystem"));
             if (limit.isEmpty()) draft.openForLimit("rcd.inverterCableTt");
+            else if (earthing == null) draft.by(limit.get()).openFor(installation.supply().fact("earthingSystem"));
             else if (!installation.gaps(inverter).isEmpty()) draft.by(limit.get()).openFor(installation.gaps(inverter));
             else judge(installation, inverter, draft.by(limit.get()));
         }

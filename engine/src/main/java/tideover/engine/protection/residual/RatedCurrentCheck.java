@@ -3,9 +3,10 @@ package tideover.engine.protection.residual;
 import static tideover.engine.rules.PhraseArg.amount;
 import static tideover.engine.rules.PhraseArg.name;
 
+import java.util.ArrayList;
+import java.util.List;
 import java.util.Optional;
 import tideover.engine.installation.Installation;
-import tideover.engine.installation.View;
 import tideover.engine.network.Upstream;
 import tideover.engine.protection.ProtectionStudies;
 import tideover.engine.rules.Check;
@@ -14,7 +15,6 @@ import tideover.engine.rules.Limit;
 import tideover.engine.rules.Unit;
 import tideover.engine.site.Conductor;
 import tideover.engine.site.Fed;
-import tideover.engine.site.OperatingState;
 import tideover.engine.site.Thing;
 
 /**
@@ -87,13 +87,14 @@ final class RatedCurrentCheck implements Check<ProtectionStudies> {
 
     /** Rated currents of the next devices behind an RCD, added per line [A]; +infinity if one is not known. */
     private static double largestSumA(Installation installation, Fed holder) {
-        View connected = installation.in(OperatingState.CONNECTED);
+        List<Fed> behind = new ArrayList<>();
+        for (Thing thing : installation.things())
+            if (thing instanceof Fed fed && holder.id().equals(fed.fedFrom())) behind.add(fed);
         double largestA = 0;
-        for (Conductor line : connected.lines(holder)) {
+        for (Conductor line : installation.lines(holder.id())) {
             double sumA = 0;
-            for (Thing thing : installation.things()) {
-                if (!(thing instanceof Fed fed) || !holder.id().equals(fed.fedFrom())) continue;
-                if (!connected.lines(fed).contains(line)) continue;
+            for (Fed fed : behind) {
+                if (!installation.lines(fed.id()).contains(line)) continue;
                 Double nextA = fed.protection() == null ? null : fed.protection().ratedCurrentA();
                 if (nextA == null) return Double.POSITIVE_INFINITY;
                 sumA += nextA;

@@ -90,10 +90,4 @@ final class Rcds {
             case SMOOTH_DC -> RcdType.B;
         };
     }
-
-    /** Whether what is connected can pass smooth d.c. to earth. */
-    static boolean canPassSmoothDc(Fed fed) {
-        if (fed instanceof Circuit circuit) return needed(circuit.load()) == RcdType.B;
-        return fed instanceof Inverter inverter && inverter.residualType() == RcdType.B;
-    }
 }
