@@ -5,6 +5,8 @@ import static org.assertj.core.api.Assertions.assertThat;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Path;
 import org.junit.jupiter.api.Test;
+import tideover.engine.rules.Digest;
+import tideover.engine.site.FactId;
 import tideover.engine.site.Site;
 
 /** What is written reads back as the same site. */
@@ -29,7 +31,7 @@ class SiteWriterTest {
             "@", "`", ".inf", "0x1F", "2026-10-12", "🏠", "a\\b", "?", "a #b", "=", "<<"
         }) {
             Site site = TestSites.site(TestSites.cottage())
-                    .with(tideover.engine.site.FactId.of("place.designation"), text);
+                    .with(FactId.of("place.designation"), text);
             assertReadsBack(site);
         }
     }
@@ -65,7 +67,7 @@ class SiteWriterTest {
     void theDigestIsThatOfTheCanonicalJson() {
         Site site = TestSites.site(TestSites.cottage());
         assertThat(WRITER.digest(site))
-                .isEqualTo(tideover.engine.rules.Digest.of(
+                .isEqualTo(Digest.of(
                         WRITER.canonicalJson(site).getBytes(StandardCharsets.UTF_8)));
     }
 }

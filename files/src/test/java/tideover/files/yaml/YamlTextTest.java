@@ -5,6 +5,7 @@ import static org.assertj.core.api.Assertions.assertThatCode;
 
 import java.nio.charset.Charset;
 import java.nio.charset.StandardCharsets;
+import java.util.Arrays;
 import java.util.EnumSet;
 import java.util.List;
 import java.util.Set;
@@ -71,7 +72,7 @@ class YamlTextTest {
     @Test
     void aTextCutInTheMiddleOfACharacterIsNoUtf8() {
         byte[] whole = "a: ü".getBytes(StandardCharsets.UTF_8);
-        assertThat(problems(java.util.Arrays.copyOf(whole, whole.length - 1))).containsExactly("1:4 NOT_UTF8 C3");
+        assertThat(problems(Arrays.copyOf(whole, whole.length - 1))).containsExactly("1:4 NOT_UTF8 C3");
     }
 
     @Test
