@@ -38,6 +38,7 @@ public final class Installation {
     private final Netlist netlist;
     private final List<OperatingState> states;
     private final Map<OperatingState, View> views = new EnumMap<>(OperatingState.class);
+    private final List<Reach> reaches = new ArrayList<>();
     private final Map<Class<?>, List<? extends Thing>> byType = new HashMap<>();
 
     private Installation(Site site) {
@@ -169,7 +170,18 @@ public final class Installation {
 
     /** The installation in one operating state, its contacts in position. */
     public View in(OperatingState state) {
-        return views.computeIfAbsent(state, s -> new View(this, s));
+        View known = views.get(state);
+        if (known != null) return known;
+        View view = new View(this, state, reach(View.closed(this, state)));
+        views.put(state, view);
+        return view;
+    }
+
+    private Reach reach(boolean[] closed) {
+        for (Reach known : reaches) if (known.isFor(closed)) return known;
+        Reach reach = new Reach(this, closed);
+        reaches.add(reach);
+        return reach;
     }
 
     /** All edges. */

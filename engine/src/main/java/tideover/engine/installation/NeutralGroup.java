@@ -7,7 +7,7 @@ import tideover.engine.site.ThingId;
 /**
  * A separate neutral in one operating state: everything joined by neutral conductors alone.
  *
- * @param sources       whose neutral terminals belong to it, live or not; the supply first
+ * @param sources       whose neutral terminals belong to it; the supply first, then those that are live
  * @param live          whether a live source or a live line belongs to it
  * @param earthed       its connections to earth, the network's own counted as the supply; one PEN with all its splits
  *                      counts once

@@ -2,6 +2,7 @@ package tideover.engine.installation;
 
 import java.util.ArrayList;
 import java.util.Arrays;
+import java.util.Comparator;
 import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Optional;
@@ -81,6 +82,10 @@ final class NeutralSearch {
         if (network) sources.add(ThingId.SUPPLY);
         for (Inverter inverter : installation.inverters())
             if (labels[installation.neutralTerminal(inverter.id())] == label) sources.add(inverter.id());
+        // Not the order in which things are written says after which source a neutral is named.
+        sources.sort(Comparator.comparing((ThingId source) -> !source.equals(ThingId.SUPPLY))
+                .thenComparing(source -> !view.sources().contains(source))
+                .thenComparing(Comparator.naturalOrder()));
         for (ThingId source : sources) live |= view.sources().contains(source);
         for (Circuit circuit : installation.circuits()) {
             int neutral = neutralNode(circuit.id());

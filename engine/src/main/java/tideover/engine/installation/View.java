@@ -1,14 +1,8 @@
 package tideover.engine.installation;
 
-import static java.util.Objects.requireNonNull;
-
 import java.util.ArrayList;
-import java.util.Arrays;
-import java.util.HashMap;
 import java.util.List;
-import java.util.Map;
 import java.util.Optional;
-import java.util.function.Predicate;
 import org.jspecify.annotations.Nullable;
 import tideover.engine.installation.Edge.Part;
 import tideover.engine.site.Conductor;
@@ -24,30 +18,24 @@ import tideover.engine.site.ThingId;
 /** The installation in one operating state. */
 public final class View {
 
-    private static final int UNREACHED = -2;
-    private static final int START = -1;
-
     private final Installation installation;
     private final OperatingState state;
-    private final boolean[] closed;
+    private final Reach reach;
     private final List<ThingId> sources;
-    private final Map<ThingId, int[]> lineReach = new HashMap<>();
-    private final Map<ThingId, int[]> neutralReach = new HashMap<>();
-    private final Map<ThingId, Map<Integer, Path>> paths = new HashMap<>();
-    private final Map<ThingId, Map<ThingId, Boolean>> joinedBehind = new HashMap<>();
     private @Nullable NeutralSearch neutrals;
 
-    View(Installation installation, OperatingState state) {
+    View(Installation installation, OperatingState state, Reach reach) {
         this.installation = installation;
         this.state = state;
-        List<Edge> edges = installation.edges();
-        closed = new boolean[edges.size()];
-        for (int i = 0; i < closed.length; i++) closed[i] = isClosed(edges.get(i), state);
-        sources = liveSources();
-        for (ThingId source : sources) {
-            lineReach.put(source, reach(lineTerminals(source), Edge::carriesLine));
-            neutralReach.put(source, reach(new int[] {installation.neutralTerminal(source)}, Edge::carriesNeutral));
-        }
+        this.reach = reach;
+        this.sources = liveSources();
+    }
+
+    /** Whether each edge conducts in a state, by its index. */
+    static boolean[] closed(Installation installation, OperatingState state) {
+        boolean[] closed = new boolean[installation.edges().size()];
+        for (Edge edge : installation.edges()) closed[edge.index()] = isClosed(edge, state);
+        return closed;
     }
 
     private static boolean isClosed(Edge edge, OperatingState state) {
@@ -76,39 +64,6 @@ public final class View {
         return List.copyOf(live);
     }
 
-    private int[] lineTerminals(ThingId source) {
-        return new int[] {
-            installation.node(source, Terminals.OUTGOING, Conductor.L1),
-            installation.node(source, Terminals.OUTGOING, Conductor.L2),
-            installation.node(source, Terminals.OUTGOING, Conductor.L3)
-        };
-    }
-
-    /** Breadth first over closed edges; for each node the edge it was reached by, START or UNREACHED. */
-    private int[] reach(int[] starts, Predicate<Edge> passable) {
-        int[] by = new int[installation.nodeCount()];
-        Arrays.fill(by, UNREACHED);
-        int[] queue = new int[by.length];
-        int head = 0;
-        int tail = 0;
-        for (int start : starts) {
-            by[start] = START;
-            queue[tail++] = start;
-        }
-        while (head < tail) {
-            int node = queue[head++];
-            for (int index : installation.edgesAt(node)) {
-                Edge edge = installation.edges().get(index);
-                if (!closed[index] || !passable.test(edge)) continue;
-                int next = edge.other(node);
-                if (by[next] != UNREACHED) continue;
-                by[next] = index;
-                queue[tail++] = next;
-            }
-        }
-        return by;
-    }
-
     /** The state shown. */
     public OperatingState state() {
         return state;
@@ -119,16 +74,30 @@ public final class View {
         return sources;
     }
 
+    /** Whether another state puts all contacts in the same position, so that only sources may differ. */
+    public boolean hasContactsOf(View other) {
+        return reach == other.reach;
+    }
+
     /** Whether an edge conducts in this state. */
     public boolean isClosed(Edge edge) {
-        return closed[edge.index()];
+        return reach.isClosed(edge.index());
     }
 
     /** Sources whose voltage reaches a line at a thing's outgoing terminals; two or more are paralleled. */
     public List<ThingId> sourcesAt(ThingId thing, Conductor line) {
         int node = installation.node(thing, Terminals.OUTGOING, line);
-        List<ThingId> at = new ArrayList<>(1);
-        for (ThingId source : sources) if (requireNonNull(lineReach.get(source))[node] != UNREACHED) at.add(source);
+        List<ThingId> at = List.of();
+        for (ThingId source : sources) {
+            if (!reach.reachesLine(source, node)) continue;
+            // Nearly always there is one.
+            if (at.isEmpty()) {
+                at = List.of(source);
+            } else {
+                at = new ArrayList<>(at);
+                at.add(source);
+            }
+        }
         return at;
     }
 
@@ -165,7 +134,7 @@ public final class View {
 
     /** The way of a line from a source to a thing's outgoing terminals. */
     public Optional<Path> findLinePath(ThingId source, ThingId thing, Conductor line) {
-        return findPath(lineReach, source, installation.node(thing, Terminals.OUTGOING, line));
+        return reach.findLinePath(source, installation.node(thing, Terminals.OUTGOING, line));
     }
 
     /** The way of the neutral from a source to a thing's outgoing terminals, over neutral conductors only. */
@@ -173,31 +142,10 @@ public final class View {
         for (Conductor neutral : new Conductor[] {Conductor.N, Conductor.PEN}) {
             int node = installation.node(thing, Terminals.OUTGOING, neutral);
             if (installation.edgesAt(node).length == 0) continue;
-            Optional<Path> path = findPath(neutralReach, source, node);
+            Optional<Path> path = reach.findNeutralPath(source, node);
             if (path.isPresent()) return path;
         }
         return Optional.empty();
-    }
-
-    private Optional<Path> findPath(Map<ThingId, int[]> reach, ThingId source, int node) {
-        int[] by = reach.get(source);
-        if (by == null || by[node] == UNREACHED) return Optional.empty();
-        // A node is reached from a source by lines or by neutrals, never by both.
-        return Optional.of(paths.computeIfAbsent(source, s -> new HashMap<>())
-                .computeIfAbsent(node, end -> trace(source, by, end)));
-    }
-
-    private Path trace(ThingId source, int[] by, int end) {
-        int length = 0;
-        for (int at = end; by[at] != START; at = installation.edges().get(by[at]).other(at)) length++;
-        Edge[] edges = new Edge[length];
-        int at = end;
-        while (by[at] != START) {
-            Edge edge = installation.edges().get(by[at]);
-            edges[--length] = edge;
-            at = edge.other(at);
-        }
-        return new Path(source, List.of(edges));
     }
 
     /** The separate neutrals in this state that a source or a circuit belongs to. */
@@ -227,31 +175,14 @@ public final class View {
      * through it and it sees nothing.
      */
     public boolean isByPassedByNeutral(ThingId rcd, ThingId source) {
-        return joinedBehind
-                .computeIfAbsent(source, s -> new HashMap<>())
-                .computeIfAbsent(rcd, r -> isJoinedBehind(r, source));
-    }
-
-    private boolean isJoinedBehind(ThingId rcd, ThingId source) {
-        for (Conductor neutral : new Conductor[] {Conductor.N, Conductor.PEN}) {
-            int start = installation.node(rcd, Terminals.INCOMING, neutral);
-            if (installation.edgesAt(start).length == 0) continue;
-            int[] by = reach(
-                    new int[] {start},
-                    edge -> edge.carriesNeutral()
-                            && !(edge.part() == Part.FEED && edge.thing().id().equals(rcd)));
-            if (by[installation.neutralTerminal(source)] != UNREACHED) return true;
-            for (Edge edge : installation.edges())
-                if (edge.earthsNeutral() && closed[edge.index()] && by[edge.from()] != UNREACHED) return true;
-        }
-        return false;
+        return reach.isJoinedBehind(rcd, source);
     }
 
     /** Links that are closed in this state. */
     public List<Thing> closedLinks() {
         List<Thing> links = new ArrayList<>();
         for (Edge edge : installation.edges())
-            if (closed[edge.index()] && (edge.part() == Part.LINK || edge.part() == Part.LINK_SWITCH))
+            if (isClosed(edge) && (edge.part() == Part.LINK || edge.part() == Part.LINK_SWITCH))
                 links.add(edge.thing());
         return links;
     }

@@ -3,6 +3,7 @@ package tideover.engine.network;
 import java.util.Arrays;
 import java.util.List;
 import java.util.Optional;
+import org.jspecify.annotations.Nullable;
 import tideover.engine.installation.Edge;
 import tideover.engine.installation.Installation;
 import tideover.engine.installation.Path;
@@ -24,6 +25,7 @@ public final class EarthReturn {
     private final ThingId source;
     private final double[] ohm;
     private final int[] by;
+    private final @Nullable Path[] paths;
 
     public EarthReturn(Installation installation, View view, Impedances impedances, ThingId source) {
         this.installation = installation;
@@ -31,6 +33,7 @@ public final class EarthReturn {
         int nodes = installation.nodeCount();
         ohm = new double[nodes];
         by = new int[nodes];
+        paths = new Path[nodes];
         Arrays.fill(ohm, Double.POSITIVE_INFINITY);
         Arrays.fill(by, NONE);
         int[] queue = new int[nodes + 1];
@@ -65,7 +68,9 @@ public final class EarthReturn {
         for (Conductor conductor : new Conductor[] {Conductor.PE, Conductor.PEN}) {
             int node = installation.node(thing.id(), Terminals.OUTGOING, conductor);
             if (installation.edgesAt(node).length == 0 || ohm[node] == Double.POSITIVE_INFINITY) continue;
-            return Optional.of(trace(node));
+            Path path = paths[node];
+            if (path == null) paths[node] = path = trace(node);
+            return Optional.of(path);
         }
         return Optional.empty();
     }

@@ -46,7 +46,7 @@ final class PathFaults implements FaultStudy {
     private final Tables tables;
     private final FaultAssumptions assumptions;
     private final Impedances impedances;
-    private final Map<OperatingState, Map<ThingId, EarthReturn>> returns = new EnumMap<>(OperatingState.class);
+    private final Map<OperatingState, Map<ThingId, Feeding>> feedings = new EnumMap<>(OperatingState.class);
     private final Map<OperatingState, Map<ThingId, List<FaultStory>>> stories = new EnumMap<>(OperatingState.class);
     private final Map<OvercurrentDevice, Optional<TripCurve>> curves = new IdentityHashMap<>();
 
@@ -67,14 +67,27 @@ final class PathFaults implements FaultStudy {
         List<FaultStory> told = new ArrayList<>(3);
         for (Conductor line : view.lines(thing))
             for (ThingId source : view.sourcesAt(thing.id(), line))
-                told.add(tell(thing, view, line, source, Trace.NONE));
+                told.add(fed(view, source)
+                        .stories
+                        .computeIfAbsent(thing.id(), t -> new EnumMap<>(Conductor.class))
+                        .computeIfAbsent(line, l -> tell(thing, view, line, source, Trace.NONE)));
         return List.copyOf(told);
     }
 
-    private EarthReturn earthReturn(View view, ThingId source) {
-        return returns.computeIfAbsent(view.state(), s -> new HashMap<>())
-                .computeIfAbsent(source, id -> new EarthReturn(installation, view, impedances, id));
+    /** What a source feeds does not depend on the state but on where the contacts stand. */
+    private Feeding fed(View view, ThingId source) {
+        Map<ThingId, Feeding> known = feedings.get(view.state());
+        if (known == null) {
+            for (Map.Entry<OperatingState, Map<ThingId, Feeding>> other : feedings.entrySet())
+                if (installation.in(other.getKey()).hasContactsOf(view)) known = other.getValue();
+            if (known == null) known = new HashMap<>();
+            feedings.put(view.state(), known);
+        }
+        return known.computeIfAbsent(
+                source, id -> new Feeding(new EarthReturn(installation, view, impedances, id), new HashMap<>()));
     }
+
+    private record Feeding(EarthReturn earthReturn, Map<ThingId, Map<Conductor, FaultStory>> stories) {}
 
     @Override
     public void explain(FaultStory story, Fed thing, OperatingState state, Trace trace) {
@@ -83,7 +96,7 @@ final class PathFaults implements FaultStudy {
 
     private FaultStory tell(Fed thing, View view, Conductor line, ThingId source, Trace trace) {
         Path there = view.findLinePath(source, thing.id(), line).orElseThrow();
-        Path back = earthReturn(view, source).find(thing).orElse(null);
+        Path back = fed(view, source).earthReturn.find(thing).orElse(null);
         List<FactId> facts = new ArrayList<>();
         List<FactId> missing = new ArrayList<>(0);
         Inverter inverter = installation.findFed(source).orElse(null) instanceof Inverter i ? i : null;

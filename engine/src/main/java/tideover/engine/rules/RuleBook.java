@@ -27,7 +27,7 @@ public final class RuleBook {
         this.country = country;
         this.layers = List.copyOf(layers);
         this.topics = Map.copyOf(topics);
-        this.limits = new TreeMap<>(limits);
+        this.limits = Map.copyOf(limits);
         this.digest = digest;
     }
 
@@ -53,7 +53,7 @@ public final class RuleBook {
 
     /** All limits, by id. */
     public Collection<Limit> limits() {
-        return List.copyOf(limits.values());
+        return List.copyOf(new TreeMap<>(limits).values());
     }
 
     /** Digest of the contents of all layers. */

@@ -10,27 +10,28 @@ import org.jspecify.annotations.Nullable;
 /** Looks up where a fact comes from; the narrowest evidence wins. */
 public final class Origins {
 
-    private final Map<String, Evidence> byText;
-    private final Set<String> particular;
+    /** Stands for the whole thing among the fields it has evidence for. */
+    private static final String WHOLE = "";
+
+    private final Map<String, Map<String, Evidence>> byThingAndField;
     private final Set<ThingId> found;
     private final Map<ThingId, Thing> stated;
 
     private Origins(
-            Map<String, Evidence> byText, Set<String> particular, Set<ThingId> found, Map<ThingId, Thing> stated) {
-        this.byText = byText;
-        this.particular = particular;
+            Map<String, Map<String, Evidence>> byThingAndField, Set<ThingId> found, Map<ThingId, Thing> stated) {
+        this.byThingAndField = byThingAndField;
         this.found = found;
         this.stated = stated;
     }
 
     static Origins of(Site site) {
-        Map<String, Evidence> byText = new HashMap<>(site.evidence().size() * 2);
-        Set<String> particular = new HashSet<>();
+        Map<String, Map<String, Evidence>> byThingAndField = new HashMap<>();
         for (Evidence evidence : site.evidence()) {
             String about = evidence.about();
-            byText.put(about, evidence);
             int dot = about.indexOf('.');
-            particular.add(dot < 0 ? about : about.substring(0, dot));
+            byThingAndField
+                    .computeIfAbsent(dot < 0 ? about : about.substring(0, dot), thing -> new HashMap<>())
+                    .put(dot < 0 ? WHOLE : about.substring(dot + 1), evidence);
         }
         Set<ThingId> found = new HashSet<>();
         found.add(ThingId.PLACE);
@@ -39,27 +40,25 @@ public final class Origins {
         for (Thing thing : site.house().things()) found.add(thing.id());
         Map<ThingId, Thing> stated = new HashMap<>();
         for (Thing thing : site.plan().things()) stated.put(thing.id(), thing);
-        return new Origins(byText, particular, found, stated);
+        return new Origins(byThingAndField, found, stated);
     }
 
     /** The evidence for a fact, if anybody has given any. */
     public Optional<Evidence> find(FactId fact) {
-        Evidence narrow = findParticular(fact);
-        if (narrow == null) narrow = byText.get(isPlanned(fact) ? Evidence.PLAN : Evidence.HOUSE);
+        Evidence narrow = findParticular(fact.thing().text(), fact.field());
+        if (narrow == null) narrow = findParticular(isPlanned(fact) ? Evidence.PLAN : Evidence.HOUSE, WHOLE);
         return Optional.ofNullable(narrow);
     }
 
-    /** Evidence about the fact itself or its thing; most things have none, and then no text is put together. */
-    private @Nullable Evidence findParticular(FactId fact) {
-        if (!particular.contains(fact.thing().text())) return null;
-        String about = fact.toString();
-        Evidence narrow = byText.get(about);
-        // From oven.cable.lengthM over oven.cable to oven.
-        for (int dot = about.lastIndexOf('.'); narrow == null && dot > 0; dot = about.lastIndexOf('.')) {
-            about = about.substring(0, dot);
-            narrow = byText.get(about);
-        }
-        return narrow;
+    /** Evidence about the fact itself, or about the group of facts or the thing it belongs to. */
+    private @Nullable Evidence findParticular(String thing, String field) {
+        Map<String, Evidence> byField = byThingAndField.get(thing);
+        if (byField == null) return null;
+        Evidence narrow = byField.get(field);
+        // From cable.lengthM over cable to the whole thing.
+        for (int dot = field.lastIndexOf('.'); narrow == null && dot > 0; dot = field.lastIndexOf('.', dot - 1))
+            narrow = byField.get(field.substring(0, dot));
+        return narrow == null ? byField.get(WHOLE) : narrow;
     }
 
     /** The origin of a fact; one stated only in the plan is planned, one without evidence is assumed. */
