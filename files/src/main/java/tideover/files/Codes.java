@@ -16,7 +16,9 @@ final class Codes {
         Set<String> countries = Locale.getISOCountries(Locale.IsoCountryCode.PART1_ALPHA2);
         if (countries.contains(text)) return text;
         // Reserved in the standard for the United Kingdom, whose code is another; often written.
-        String near = text.equals("UK") ? "GB" : countries.contains(text.toUpperCase(Locale.ROOT)) ? nearest.of(text, countries) : null;
+        String near = text.equals("UK")
+                ? "GB"
+                : countries.contains(text.toUpperCase(Locale.ROOT)) ? nearest.of(text, countries) : null;
         String found = ValueReader.shortened(text);
         if (near == null) problems.add(scalar.spot(), where, ProblemKind.COUNTRY_UNKNOWN, found);
         else problems.add(scalar.spot(), where, ProblemKind.COUNTRY_UNKNOWN_NEAR, found, near);
@@ -27,7 +29,8 @@ final class Codes {
         String text = scalar.text();
         try {
             // An offset such as +01:00 is a ZoneId too, but knows no summer time.
-            if (text.indexOf('/') > 0 || text.equals("UTC")) return ZoneId.of(text).getId();
+            if (text.indexOf('/') > 0 || text.equals("UTC"))
+                return ZoneId.of(text).getId();
         } catch (DateTimeException e) {
             // Said below.
         }

@@ -64,11 +64,7 @@ final class EvidenceReader {
         if (node == null || node.isNothing()) return List.of();
         if (node instanceof Sequence list) return list.items();
         problems.add(
-                node.spot(),
-                SiteKeys.EVIDENCE,
-                ProblemKind.LIST_EXPECTED,
-                SiteKeys.EVIDENCE,
-                FormReader.found(node));
+                node.spot(), SiteKeys.EVIDENCE, ProblemKind.LIST_EXPECTED, SiteKeys.EVIDENCE, FormReader.found(node));
         return List.of();
     }
 

@@ -45,7 +45,6 @@ public record Field(
 
     /** The same row at another path: rows for all kinds of thing are written once. */
     Field at(String otherPath) {
-        return new Field(
-                otherPath, kind, unit, min, max, defaultValue, need, refersTo, source, words, meaning);
+        return new Field(otherPath, kind, unit, min, max, defaultValue, need, refersTo, source, words, meaning);
     }
 }

@@ -14,12 +14,12 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import org.jspecify.annotations.Nullable;
+import tideover.engine.site.AcceptedAdvice;
+import tideover.engine.site.Evidence;
 import tideover.engine.site.FactSource;
 import tideover.engine.site.FieldWords;
 import tideover.engine.site.GridOperator;
 import tideover.engine.site.Place;
-import tideover.engine.site.AcceptedAdvice;
-import tideover.engine.site.Evidence;
 import tideover.engine.site.Supply;
 import tideover.engine.site.ThingKind;
 

@@ -59,7 +59,8 @@ final class FormReader {
     }
 
     /** The record, or nothing where a field it cannot be without is missing. */
-    @Nullable Object read(RecordForm form, Mapping mapping, Owner owner) {
+    @Nullable
+    Object read(RecordForm form, Mapping mapping, Owner owner) {
         return read(form, mapping, owner, "");
     }
 
@@ -76,7 +77,9 @@ final class FormReader {
             Field field = part.field();
             if (field.need() == Field.Need.NEEDED) {
                 complete = false;
-                boolean stated = mapping.find(part.name()).filter(node -> !node.isNothing()).isPresent();
+                boolean stated = mapping.find(part.name())
+                        .filter(node -> !node.isNothing())
+                        .isPresent();
                 if (!stated)
                     problems.add(
                             mapping.spot(),
@@ -132,13 +135,16 @@ final class FormReader {
                 return read(nested, mapping, inner, inList ? "" : path + ".");
             }
             problems.add(
-                    node.spot(), where, ProblemKind.MAPPING_EXPECTED, part.field().words(), found(node));
+                    node.spot(),
+                    where,
+                    ProblemKind.MAPPING_EXPECTED,
+                    part.field().words(),
+                    found(node));
             return null;
         }
         Object value = values.read(part, node, where);
         if (part.field().refersTo() != null && value instanceof ThingId target)
-            references.add(
-                    new Reference(owner.side(), owner.id(), path, where, part.field(), target, node.spot()));
+            references.add(new Reference(owner.side(), owner.id(), path, where, part.field(), target, node.spot()));
         return value;
     }
 

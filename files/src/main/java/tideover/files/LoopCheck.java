@@ -102,7 +102,8 @@ final class LoopCheck {
         if (!said.add(Set.copyOf(round))) return;
         // The last thing stated closed the circle: the plan's rather than the house's.
         ThingId last = round.get(0);
-        for (ThingId id : round) if (isBehind(way(id, kind).spot(), way(last, kind).spot())) last = id;
+        for (ThingId id : round)
+            if (isBehind(way(id, kind).spot(), way(last, kind).spot())) last = id;
         int start = round.indexOf(last);
         StringBuilder all = new StringBuilder();
         for (int i = 0; i < round.size(); i++)

@@ -14,7 +14,8 @@ public final class Nearest {
 
     /** The candidate with the fewest edits; nothing where none is near. */
     public @Nullable String of(String found, Collection<String> candidates) {
-        if (found.isEmpty() || found.length() > LONGEST || comparisons + candidates.size() > MOST_COMPARISONS) return null;
+        if (found.isEmpty() || found.length() > LONGEST || comparisons + candidates.size() > MOST_COMPARISONS)
+            return null;
         comparisons += candidates.size();
         String wanted = found.toLowerCase(Locale.ROOT);
         String best = null;

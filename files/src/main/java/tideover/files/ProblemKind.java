@@ -132,7 +132,8 @@ public enum ProblemKind {
 
     Phrase phrase(String... arguments) {
         if (arguments.length != arity)
-            throw new IllegalArgumentException("%s takes %d arguments, not %d".formatted(this, arity, arguments.length));
+            throw new IllegalArgumentException(
+                    "%s takes %d arguments, not %d".formatted(this, arity, arguments.length));
         List<PhraseArg> verbatim = new ArrayList<>(arity);
         for (String argument : arguments) verbatim.add(PhraseArg.verbatim(argument));
         return new Phrase(key, verbatim);

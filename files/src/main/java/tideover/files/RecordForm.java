@@ -33,9 +33,16 @@ final class RecordForm {
      * @param element type of the value, or of one value in the list
      * @param nested  form of the group, or of one group in the list
      */
-    record Part(int index, String name, Field field, Class<?> element, @Nullable RecordForm nested, Method accessor) {
+    record Part(
+            int index,
+            String name,
+            Field field,
+            Class<?> element,
+            @Nullable RecordForm nested,
+            Method accessor) {
         /** Its value in a record; nothing where it is missing. */
-        @Nullable Object of(Object record) {
+        @Nullable
+        Object of(Object record) {
             try {
                 return accessor.invoke(record);
             } catch (IllegalAccessException | InvocationTargetException e) {
@@ -126,7 +133,8 @@ final class RecordForm {
     private void addPaths(String prefix, List<String> paths) {
         for (Part part : parts.values()) {
             paths.add(prefix + part.name());
-            if (part.field().kind() == FieldKind.GROUP) part.requireNested().addPaths(prefix + part.name() + ".", paths);
+            if (part.field().kind() == FieldKind.GROUP)
+                part.requireNested().addPaths(prefix + part.name() + ".", paths);
         }
     }
 }

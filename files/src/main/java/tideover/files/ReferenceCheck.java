@@ -43,7 +43,13 @@ final class ReferenceCheck {
         String words = reference.field().words();
         if (SiteKeys.RESERVED.contains(target.text())) {
             if (!refersTo.allows(target))
-                add(reference, ProblemKind.THING_OF_OTHER_KIND, words, target.text(), target.text(), refersTo.allowed());
+                add(
+                        reference,
+                        ProblemKind.THING_OF_OTHER_KIND,
+                        words,
+                        target.text(),
+                        target.text(),
+                        refersTo.allowed());
             return;
         }
         Stated named = found.getOrDefault(target, planned.get(target));
@@ -82,8 +88,15 @@ final class ReferenceCheck {
         }
         String near = nearest.of(reference.target().text(), names);
         String words = reference.field().words();
-        if (near == null) add(reference, ProblemKind.THING_UNKNOWN, words, reference.target().text());
-        else add(reference, ProblemKind.THING_UNKNOWN_NEAR, words, reference.target().text(), near);
+        if (near == null)
+            add(reference, ProblemKind.THING_UNKNOWN, words, reference.target().text());
+        else
+            add(
+                    reference,
+                    ProblemKind.THING_UNKNOWN_NEAR,
+                    words,
+                    reference.target().text(),
+                    near);
     }
 
     private void add(Reference reference, ProblemKind kind, String... arguments) {

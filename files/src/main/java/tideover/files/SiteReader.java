@@ -43,7 +43,8 @@ final class SiteReader {
     }
 
     /** The site, or nothing where there are problems. */
-    @Nullable Site read(Mapping root) {
+    @Nullable
+    Site read(Mapping root) {
         Mapping house = part(root, SiteKeys.HOUSE).orElse(null);
         Mapping plan = part(root, SiteKeys.PLAN).orElse(empty(root.spot()));
         for (Entry entry : root.entries())
@@ -72,7 +73,11 @@ final class SiteReader {
         new ReferenceCheck(found, planned, removed, problems, nearest).check(forms.references());
         if (!problems.isEmpty()) return null;
         return new Site(
-                new House((Place) require(place), (GridOperator) require(operator), (Supply) require(supply), things(found)),
+                new House(
+                        (Place) require(place),
+                        (GridOperator) require(operator),
+                        (Supply) require(supply),
+                        things(found)),
                 new Plan(things(planned), removed, accepted),
                 evidence);
     }
@@ -91,8 +96,7 @@ final class SiteReader {
     private @Nullable Object single(Mapping house, String section, ThingId id) {
         // What is not stated at all still takes its defaults.
         Mapping mapping = part(house, section).orElse(empty(house.spot()));
-        return forms.read(
-                table.form(section), mapping, new Owner(Side.HOUSE, id, id.text(), Owner.Prefill.DEFAULTS));
+        return forms.read(table.form(section), mapping, new Owner(Side.HOUSE, id, id.text(), Owner.Prefill.DEFAULTS));
     }
 
     private void readThings(Mapping side, Side where) {
@@ -117,10 +121,7 @@ final class SiteReader {
         Map<ThingId, Stated> same = side == Side.HOUSE ? found : planned;
         boolean altered = side == Side.PLAN && id != null && found.containsKey(id);
         Owner owner = new Owner(
-                side,
-                id,
-                id == null ? number : id.text(),
-                altered ? Owner.Prefill.NOTHING : Owner.Prefill.DEFAULTS);
+                side, id, id == null ? number : id.text(), altered ? Owner.Prefill.NOTHING : Owner.Prefill.DEFAULTS);
         Object thing = forms.read(table.form(kind), mapping, owner);
         if (id == null || thing == null) return;
         Stated stated = new Stated(kind, (Thing) thing, mapping);

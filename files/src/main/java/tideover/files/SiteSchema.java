@@ -47,14 +47,22 @@ public final class SiteSchema {
         for (ThingKind kind : ThingKind.values()) define(kind.section(), table.form(kind));
         for (String section : List.of("accepted", SiteKeys.EVIDENCE)) define(section, table.form(section));
         return object(
-                "$schema", "https://json-schema.org/draft/2020-12/schema",
-                "title", "Tideover site file, format " + SiteKeys.FORMAT_VERSION,
-                "description", "One house: what was found, what is planned, and who or what says so; or a variant of one.",
-                "type", "object",
-                "if", object("required", List.of(SiteKeys.VARIANT_OF)),
-                "then", reference("variant"),
-                "else", reference("site"),
-                "$defs", definitions);
+                "$schema",
+                "https://json-schema.org/draft/2020-12/schema",
+                "title",
+                "Tideover site file, format " + SiteKeys.FORMAT_VERSION,
+                "description",
+                "One house: what was found, what is planned, and who or what says so; or a variant of one.",
+                "type",
+                "object",
+                "if",
+                object("required", List.of(SiteKeys.VARIANT_OF)),
+                "then",
+                reference("variant"),
+                "else",
+                reference("site"),
+                "$defs",
+                definitions);
     }
 
     private static Map<String, Object> site() {
@@ -70,17 +78,24 @@ public final class SiteSchema {
     private static Map<String, Object> variant() {
         return closed(
                 object(
-                        SiteKeys.FORMAT, object("const", SiteKeys.FORMAT_VERSION),
-                        SiteKeys.VARIANT_OF, object(
+                        SiteKeys.FORMAT,
+                        object("const", SiteKeys.FORMAT_VERSION),
+                        SiteKeys.VARIANT_OF,
+                        object(
                                 "type", "string",
-                                "description", "File of the site this is a variant of, seen from the folder of this file."),
-                        "story", object("type", "string", "description", "Why, in a sentence."),
-                        "set", object(
+                                "description",
+                                        "File of the site this is a variant of, seen from the folder of this file."),
+                        "story",
+                        object("type", "string", "description", "Why, in a sentence."),
+                        "set",
+                        object(
                                 "type", "object",
                                 "description", "Facts with another value; without a value the fact is forgotten.",
                                 "propertyNames", object("pattern", FACT_PATTERN)),
-                        "add", orNothing(SiteKeys.PLAN),
-                        "remove", object(
+                        "add",
+                        orNothing(SiteKeys.PLAN),
+                        "remove",
+                        object(
                                 "type", "array",
                                 "description", "Ids of things taken out of the file altogether.",
                                 "items", object("type", "string"))),
@@ -90,7 +105,8 @@ public final class SiteSchema {
     private Map<String, Object> parts(String description, List<String> sections) {
         Map<String, Object> properties = new LinkedHashMap<>();
         for (String section : sections) {
-            if (section.equals("removed")) properties.put(section, field(table.find(section).orElseThrow(), null));
+            if (section.equals("removed"))
+                properties.put(section, field(table.find(section).orElseThrow(), null));
             else if (SiteKeys.isSingle(section)) properties.put(section, orNothing(section));
             else properties.put(section, listOf(section));
         }
@@ -134,7 +150,8 @@ public final class SiteSchema {
         if (list) {
             schema.put("type", "array");
             schema.put("items", one);
-            if (field.kind() == FieldKind.WORDS || field.kind() == FieldKind.REFERENCES) schema.put("uniqueItems", true);
+            if (field.kind() == FieldKind.WORDS || field.kind() == FieldKind.REFERENCES)
+                schema.put("uniqueItems", true);
             if (part != null && part.element() == Conductor.class)
                 schema.put("contains", object("enum", List.of("L1", "L2", "L3")));
         }

@@ -29,11 +29,13 @@ final class SiteTree {
         this.problems = problems;
     }
 
-    @Nullable Mapping read(Path file) {
+    @Nullable
+    Mapping read(Path file) {
         return read(file, Spot.whole(file.toString()));
     }
 
-    @Nullable Mapping read(String name, byte[] bytes) {
+    @Nullable
+    Mapping read(String name, byte[] bytes) {
         Mapping root = parse(name, bytes);
         if (root == null) return null;
         Node base = root.find(SiteKeys.VARIANT_OF).orElse(null);
@@ -53,16 +55,12 @@ final class SiteTree {
         if (base == null) return null;
         chain.add(file.toAbsolutePath().normalize());
         if (chain.contains(base.toAbsolutePath().normalize())) {
-            problems.add(
-                    variantOf.spot(), SiteKeys.VARIANT_OF, ProblemKind.VARIANT_OF_ITSELF, base.toString());
+            problems.add(variantOf.spot(), SiteKeys.VARIANT_OF, ProblemKind.VARIANT_OF_ITSELF, base.toString());
             return null;
         }
         if (chain.size() > LONGEST_CHAIN) {
             problems.add(
-                    variantOf.spot(),
-                    SiteKeys.VARIANT_OF,
-                    ProblemKind.VARIANT_CHAIN,
-                    Integer.toString(LONGEST_CHAIN));
+                    variantOf.spot(), SiteKeys.VARIANT_OF, ProblemKind.VARIANT_CHAIN, Integer.toString(LONGEST_CHAIN));
             return null;
         }
         Mapping below = read(base, variantOf.spot());
@@ -120,9 +118,10 @@ final class SiteTree {
         Node format = root.find(SiteKeys.FORMAT).orElse(null);
         if (format == null) {
             problems.add(root.spot(), SiteKeys.FORMAT, ProblemKind.FORMAT_MISSING, known);
-        } else if (!(format instanceof Scalar scalar) || !scalar.isPlain() || !scalar.text().equals(known)) {
-            problems.add(
-                    format.spot(), SiteKeys.FORMAT, ProblemKind.FORMAT_OTHER, FormReader.found(format), known);
+        } else if (!(format instanceof Scalar scalar)
+                || !scalar.isPlain()
+                || !scalar.text().equals(known)) {
+            problems.add(format.spot(), SiteKeys.FORMAT, ProblemKind.FORMAT_OTHER, FormReader.found(format), known);
         } else {
             return true;
         }

@@ -12,8 +12,8 @@ import tideover.engine.site.ThingId;
 import tideover.engine.site.ThingKind;
 import tideover.files.text.JsonSink;
 import tideover.files.text.Numbers;
-import tideover.files.text.Sink.Layout;
 import tideover.files.text.Sink;
+import tideover.files.text.Sink.Layout;
 import tideover.files.text.YamlSink;
 
 /**
@@ -56,7 +56,9 @@ public final class SiteWriter {
         out.key(SiteKeys.HOUSE);
         write(site.house(), out);
         Plan plan = site.plan();
-        if (!plan.things().isEmpty() || !plan.removed().isEmpty() || !plan.accepted().isEmpty()) {
+        if (!plan.things().isEmpty()
+                || !plan.removed().isEmpty()
+                || !plan.accepted().isEmpty()) {
             out.key(SiteKeys.PLAN);
             write(plan, out);
         }

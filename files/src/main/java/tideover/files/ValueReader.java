@@ -7,8 +7,8 @@ import java.util.List;
 import org.jspecify.annotations.Nullable;
 import tideover.engine.site.ThingId;
 import tideover.files.text.Numbers;
-import tideover.files.yaml.Node.Scalar;
 import tideover.files.yaml.Node;
+import tideover.files.yaml.Node.Scalar;
 
 /** Reads one value of a field: its type, its range, its words. */
 final class ValueReader {
@@ -23,7 +23,8 @@ final class ValueReader {
     }
 
     /** The value, or nothing after a problem. Only for kinds that are neither list nor group. */
-    @Nullable Object read(RecordForm.Part part, Node node, String where) {
+    @Nullable
+    Object read(RecordForm.Part part, Node node, String where) {
         Field field = part.field();
         if (!(node instanceof Scalar scalar)) {
             problems.add(node.spot(), where, ProblemKind.VALUE_EXPECTED, field.words());
@@ -85,7 +86,8 @@ final class ValueReader {
     private static int unprintable(String text) {
         for (int i = 0; i < text.length(); i++) {
             char c = text.charAt(i);
-            if (Character.isHighSurrogate(c) && i + 1 < text.length() && Character.isLowSurrogate(text.charAt(i + 1))) i++;
+            if (Character.isHighSurrogate(c) && i + 1 < text.length() && Character.isLowSurrogate(text.charAt(i + 1)))
+                i++;
             else if (Character.isSurrogate(c) || c == 0x2028 || c == 0x2029 || c == 0xFEFF) return i;
             else if (Character.isISOControl(c) && c != '\n' && c != '\t') return i;
         }
@@ -101,12 +103,11 @@ final class ValueReader {
             if (Numbers.isNotFinite(text))
                 problems.add(scalar.spot(), where, ProblemKind.NUMBER_NOT_FINITE, field.words(), found);
             else if (text.indexOf(',') >= 0 && Numbers.parse(withPoint) != null)
-                problems.add(scalar.spot(), where, ProblemKind.NUMBER_COMMA, field.words(), found, shortened(withPoint));
+                problems.add(
+                        scalar.spot(), where, ProblemKind.NUMBER_COMMA, field.words(), found, shortened(withPoint));
             else if (field.unit().isEmpty())
                 problems.add(scalar.spot(), where, ProblemKind.NUMBER_EXPECTED, field.words(), found);
-            else
-                problems.add(
-                        scalar.spot(), where, ProblemKind.NUMBER_EXPECTED_IN, field.words(), found, field.unit());
+            else problems.add(scalar.spot(), where, ProblemKind.NUMBER_EXPECTED_IN, field.words(), found, field.unit());
             return null;
         }
         if (!scalar.isPlain()) {
@@ -149,8 +150,7 @@ final class ValueReader {
     private @Nullable Boolean yesNo(Field field, Scalar scalar, String where) {
         if (scalar.isPlain() && scalar.text().equals("true")) return true;
         if (scalar.isPlain() && scalar.text().equals("false")) return false;
-        problems.add(
-                scalar.spot(), where, ProblemKind.YES_NO_EXPECTED, field.words(), shortened(scalar.text()));
+        problems.add(scalar.spot(), where, ProblemKind.YES_NO_EXPECTED, field.words(), shortened(scalar.text()));
         return null;
     }
 
@@ -177,8 +177,11 @@ final class ValueReader {
             int year = whole(text, 0, 4);
             int month = whole(text, 5, 7);
             int day = whole(text, 8, 10);
-            if (year > 0 && month >= 1 && month <= 12 && day >= 1 && day <= YearMonth.of(year, month).lengthOfMonth())
-                return LocalDate.of(year, month, day);
+            if (year > 0
+                    && month >= 1
+                    && month <= 12
+                    && day >= 1
+                    && day <= YearMonth.of(year, month).lengthOfMonth()) return LocalDate.of(year, month, day);
         }
         problems.add(scalar.spot(), where, ProblemKind.DATE_EXPECTED, field.words(), shortened(text));
         return null;

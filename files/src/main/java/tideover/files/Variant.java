@@ -73,7 +73,10 @@ final class Variant {
 
     /** The side of the tree with the fact set, or nothing where the thing is not stated there. */
     private @Nullable Mapping setIn(String side, String thing, List<String> path, Entry entry) {
-        Mapping around = tree.find(side).filter(Mapping.class::isInstance).map(Mapping.class::cast).orElse(null);
+        Mapping around = tree.find(side)
+                .filter(Mapping.class::isInstance)
+                .map(Mapping.class::cast)
+                .orElse(null);
         if (around == null) return null;
         String section = section(thing);
         if (section != null) {
@@ -170,8 +173,7 @@ final class Variant {
             if (tree.find(side).orElse(null) instanceof Mapping around)
                 for (Entry section : around.entries())
                     if (section.value() instanceof Sequence list)
-                        for (Node item : list.items())
-                            if (item instanceof Mapping mapping) names.add(id(mapping));
+                        for (Node item : list.items()) if (item instanceof Mapping mapping) names.add(id(mapping));
         names.remove("");
         String near = nearest.of(thing, names);
         String shortened = ValueReader.shortened(thing);

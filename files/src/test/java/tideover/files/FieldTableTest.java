@@ -54,18 +54,19 @@ class FieldTableTest {
         for (RecordForm.Part part : parts()) {
             Class<?> type = part.element();
             FieldKind kind = part.field().kind();
-            boolean fits =
-                    switch (kind) {
-                        case ID, REFERENCE, REFERENCES -> type == ThingId.class;
-                        case TEXT, TEXTS -> type == String.class;
-                        case NUMBER -> type == Double.class;
-                        case WHOLE -> type == Integer.class;
-                        case YES_NO -> type == Boolean.class;
-                        case WORD, WORDS -> type.isEnum();
-                        case DATE -> type == LocalDate.class;
-                        case GROUP, GROUPS -> type.isRecord();
-                    };
-            assertThat(fits).as("%s: %s for %s", part.field().path(), kind, type).isTrue();
+            boolean fits = switch (kind) {
+                case ID, REFERENCE, REFERENCES -> type == ThingId.class;
+                case TEXT, TEXTS -> type == String.class;
+                case NUMBER -> type == Double.class;
+                case WHOLE -> type == Integer.class;
+                case YES_NO -> type == Boolean.class;
+                case WORD, WORDS -> type.isEnum();
+                case DATE -> type == LocalDate.class;
+                case GROUP, GROUPS -> type.isRecord();
+            };
+            assertThat(fits)
+                    .as("%s: %s for %s", part.field().path(), kind, type)
+                    .isTrue();
             assertThat(part.accessor().getReturnType() == List.class)
                     .as(part.field().path())
                     .isEqualTo(kind.isList());
@@ -89,7 +90,9 @@ class FieldTableTest {
     void everyNumberHasARangeThatKeepsNonsenseOutAndLetsItsDefaultIn() {
         for (Field field : TABLE.all()) {
             boolean number = field.kind() == FieldKind.NUMBER || field.kind() == FieldKind.WHOLE;
-            assertThat(field.min() != null && field.max() != null).as(field.path()).isEqualTo(number);
+            assertThat(field.min() != null && field.max() != null)
+                    .as(field.path())
+                    .isEqualTo(number);
             if (!number) continue;
             assertThat(field.min()).as(field.path()).isLessThan(field.max());
             if (field.defaultValue() != null)
@@ -139,7 +142,8 @@ class FieldTableTest {
         assertThat(TABLE.words("circuits", "cable.lengthM")).isEqualTo("length of cable");
         assertThat(TABLE.words("inverters", "fedFrom")).isEqualTo("connected to");
         assertThat(TABLE.source("gridOperator", "neutralSeparation")).isEqualTo(FactSource.ASK_OPERATOR);
-        assertThat(TABLE.find("inverters.overload.timeS")).hasValueSatisfying(f -> assertThat(f.unit()).isEqualTo("s"));
+        assertThat(TABLE.find("inverters.overload.timeS"))
+                .hasValueSatisfying(f -> assertThat(f.unit()).isEqualTo("s"));
         assertThat(TABLE.find("meters.rcd")).isEmpty();
         assertThat(TABLE.find("garages.rcd")).isEmpty();
     }

@@ -34,9 +34,54 @@ class MutationTest {
 
     /** Pieces that tend to break parsers and readers. */
     private static final String[] PIECES = {
-        "", " ", "\t", "\n", ":", ": ", "- ", "{", "}", "[", "]", "'", "\"", "#", "&a ", "*a", "!!str ", "---\n", "...\n", "? ", "|\n",
-        ">\n", "<<: ", "%YAML 1.2\n", "null", "~", ".nan", "-.inf", "1e999", "-0", "0x10", "1,5", "99999999999999999999", "\u0000",
-        "\uFEFF", "\u2028", "ü", "🏠", "\\ud83d", "\\", "supply", "main-earth", "L1", "PEN", "true", "id: ", "fedFrom: ", "house:\n"
+        "",
+        " ",
+        "\t",
+        "\n",
+        ":",
+        ": ",
+        "- ",
+        "{",
+        "}",
+        "[",
+        "]",
+        "'",
+        "\"",
+        "#",
+        "&a ",
+        "*a",
+        "!!str ",
+        "---\n",
+        "...\n",
+        "? ",
+        "|\n",
+        ">\n",
+        "<<: ",
+        "%YAML 1.2\n",
+        "null",
+        "~",
+        ".nan",
+        "-.inf",
+        "1e999",
+        "-0",
+        "0x10",
+        "1,5",
+        "99999999999999999999",
+        "\u0000",
+        "\uFEFF",
+        "\u2028",
+        "ü",
+        "🏠",
+        "\\ud83d",
+        "\\",
+        "supply",
+        "main-earth",
+        "L1",
+        "PEN",
+        "true",
+        "id: ",
+        "fedFrom: ",
+        "house:\n"
     };
 
     @Test
@@ -58,9 +103,12 @@ class MutationTest {
             try {
                 result = TestSites.FILES.read("mutation", mutated);
             } catch (RuntimeException | StackOverflowError e) {
-                throw new AssertionError("mutation %d:%n%s".formatted(i, new String(mutated, StandardCharsets.UTF_8)), e);
+                throw new AssertionError(
+                        "mutation %d:%n%s".formatted(i, new String(mutated, StandardCharsets.UTF_8)), e);
             }
-            assertThat(Duration.ofNanos(THREADS.getCurrentThreadCpuTime() - start)).as("mutation %d", i).isLessThan(LONGEST);
+            assertThat(Duration.ofNanos(THREADS.getCurrentThreadCpuTime() - start))
+                    .as("mutation %d", i)
+                    .isLessThan(LONGEST);
             if (result instanceof SiteFileResult.Readable) readable++;
         }
         // Neither all refused nor all accepted: the mutations reach beyond the first check.
@@ -82,8 +130,8 @@ class MutationTest {
                     yield splice(bytes, at, at, Arrays.copyOfRange(bytes, at, end));
                 }
                 case 3 -> Arrays.copyOf(bytes, Math.max(1, at));
-                default -> splice(
-                        bytes, at, at, PIECES[random.nextInt(PIECES.length)].getBytes(StandardCharsets.UTF_8));
+                default ->
+                    splice(bytes, at, at, PIECES[random.nextInt(PIECES.length)].getBytes(StandardCharsets.UTF_8));
             };
         }
         return bytes;

@@ -46,15 +46,20 @@ class SiteFilePageTest {
 
     private static void check(Path file, String fresh) throws IOException {
         if (Boolean.getBoolean("tideover.write")) Files.writeString(file, fresh);
-        else assertThat(Files.readString(file)).as("write it anew with -Dtideover.write=true").isEqualTo(fresh);
+        else
+            assertThat(Files.readString(file))
+                    .as("write it anew with -Dtideover.write=true")
+                    .isEqualTo(fresh);
     }
 
     private static String fields() {
         Map<String, List<Field>> sections = new LinkedHashMap<>();
         for (Field row : TestSites.TABLE.rows())
-            sections.computeIfAbsent(row.path().replaceFirst("\\..*", ""), section -> new ArrayList<>()).add(row);
+            sections.computeIfAbsent(row.path().replaceFirst("\\..*", ""), section -> new ArrayList<>())
+                    .add(row);
         StringBuilder page = new StringBuilder("\n# Every field\n");
-        page.append("\n**?** tells how one gets a fact that is missing. *Default* means: filled in as an assumption.\n");
+        page.append(
+                "\n**?** tells how one gets a fact that is missing. *Default* means: filled in as an assumption.\n");
         sections.entrySet().stream()
                 // What many things have is best read before them.
                 .sorted(Comparator.comparingInt(section -> order(section.getKey())))
@@ -72,13 +77,17 @@ class SiteFilePageTest {
     private static void table(String section, List<Field> rows, StringBuilder page) {
         page.append("\n## ").append(section.equals("*") ? "Fields that many things have" : "`" + section + "`");
         page.append("\n\n");
-        ThingKind.findBySection(section).ifPresent(kind -> page.append("Also: ").append(shared(kind)).append(".\n\n"));
-        List<Field> inside = rows.stream().filter(row -> row.path().contains(".")).toList();
+        ThingKind.findBySection(section)
+                .ifPresent(kind -> page.append("Also: ").append(shared(kind)).append(".\n\n"));
+        List<Field> inside =
+                rows.stream().filter(row -> row.path().contains(".")).toList();
         if (inside.size() < rows.size()) page.append(rows.get(0).meaning()).append("\n\n");
         if (inside.isEmpty()) return;
         page.append("| field | holds | ? | meaning |\n| --- | --- | --- | --- |\n");
         for (Field row : inside) {
-            page.append("| `").append(row.path().substring(section.length() + 1)).append("` | ");
+            page.append("| `")
+                    .append(row.path().substring(section.length() + 1))
+                    .append("` | ");
             page.append(holds(row)).append(" | ").append(way(row)).append(" | ");
             page.append(row.meaning()).append(" |\n");
         }
@@ -111,7 +120,8 @@ class SiteFilePageTest {
                     case GROUPS -> "list of:";
                 });
         if (row.min() != null && row.max() != null)
-            text.append(" %s to %s %s".formatted(Numbers.shortest(row.min()), Numbers.shortest(row.max()), row.unit())
+            text.append(" %s to %s %s"
+                    .formatted(Numbers.shortest(row.min()), Numbers.shortest(row.max()), row.unit())
                     .stripTrailing());
         if (row.need() == Field.Need.NEEDED) text.append(", needed");
         if (row.defaultValue() != null) text.append(". Default ").append(row.defaultValue());
@@ -151,7 +161,9 @@ class SiteFilePageTest {
     }
 
     private static String way(Field row) {
-        return row.kind() == FieldKind.ID || row.path().startsWith("accepted") || row.path().startsWith("evidence")
+        return row.kind() == FieldKind.ID
+                        || row.path().startsWith("accepted")
+                        || row.path().startsWith("evidence")
                 ? ""
                 : row.source().name().toLowerCase(Locale.ROOT).replace('_', ' ');
     }

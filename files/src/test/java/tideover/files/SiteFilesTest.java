@@ -37,8 +37,7 @@ class SiteFilesTest {
                 .containsExactly("0:0 - fileIsFolder | " + ValueReader.shortened(folder.toString()));
         Path device = Path.of("/dev/null");
         Assumptions.assumeTrue(Files.exists(device));
-        assertThat(TestSites.problems(TestSites.FILES.read(device)))
-                .containsExactly("0:0 - fileIsSpecial | /dev/null");
+        assertThat(TestSites.problems(TestSites.FILES.read(device))).containsExactly("0:0 - fileIsSpecial | /dev/null");
     }
 
     @Test
@@ -70,7 +69,8 @@ class SiteFilesTest {
     void everyFactFilledInIsAnAssumptionAndListed() {
         Site site = TestSites.site(TestSites.cottage());
         List<String> assumed = new ArrayList<>();
-        for (Evidence evidence : site.evidence()) if (evidence.origin() == Origin.ASSUMED) assumed.add(evidence.about());
+        for (Evidence evidence : site.evidence())
+            if (evidence.origin() == Origin.ASSUMED) assumed.add(evidence.about());
         assertThat(assumed)
                 .containsExactly(
                         "supply.nominalVoltageV",
@@ -120,7 +120,8 @@ class SiteFilesTest {
 
     @Test
     void aliasesAreReadAsIfWrittenOut() {
-        String text = TestSites.cottageWith("cable: {lengthM: 5, crossSectionMm2: 10, method: C}", "cable: &c {lengthM: 5}")
+        String text = TestSites.cottageWith(
+                        "cable: {lengthM: 5, crossSectionMm2: 10, method: C}", "cable: &c {lengthM: 5}")
                 .replace("sharedNeutralWith: [lights]", "cable: *c");
         Site site = TestSites.site(text);
         Circuit oven = (Circuit) site.house().things().stream()
@@ -152,6 +153,8 @@ class SiteFilesTest {
     @Test
     void everyExampleIsSound() {
         for (Path example : TestSites.examples())
-            assertThat(TestSites.problems(TestSites.FILES.read(example))).as(example.toString()).isEmpty();
+            assertThat(TestSites.problems(TestSites.FILES.read(example)))
+                    .as(example.toString())
+                    .isEmpty();
     }
 }

@@ -69,12 +69,11 @@ class SiteProblemsTest {
                         "‸{about: supply.loopImpedanceOhm, ",
                         "evidence[2].origin keyMissing | origin | origin"),
                 new Case(
-                        "cable that is a number",
-                        "{lengthM: 6}",
-                        "‸6",
-                        "main-board.cable mappingExpected | cable | 6"),
+                        "cable that is a number", "{lengthM: 6}", "‸6", "main-board.cable mappingExpected | cable | 6"),
                 new Case(
-                        "thing that is a word", "    - {id: rod, earth: MAIN_EARTH, resistanceOhm: 22.5}", "    - ‸rod",
+                        "thing that is a word",
+                        "    - {id: rod, earth: MAIN_EARTH, resistanceOhm: 22.5}",
+                        "    - ‸rod",
                         "electrodes[1] mappingExpected | electrodes[1] | rod"),
                 new Case(
                         "conductors that are no list",
@@ -234,15 +233,13 @@ class SiteProblemsTest {
                         "fedFrom: supply, conductors: [L1, N, PE]",
                         "fedFrom: supply, conductors: ‸[L1, PE, PEN]",
                         "meter.conductors peAndPen"),
-                new Case(
-                        "id with capitals", "{id: rod,", "{id: ‸Rod,", "electrodes[1].id idForm | Rod"),
+                new Case("id with capitals", "{id: rod,", "{id: ‸Rod,", "electrodes[1].id idForm | Rod"),
                 new Case(
                         "id of something every house has",
                         "{id: rod,",
                         "{id: ‸main-earth,",
                         "main-earth.id idReserved | main-earth"),
-                new Case(
-                        "one id for two things", "{id: rod,", "{id: ‸meter,", "meter.id idTwice | meter | 12"),
+                new Case("one id for two things", "{id: rod,", "{id: ‸meter,", "meter.id idTwice | meter | 12"),
                 new Case(
                         "thing of another kind in the plan",
                         "{id: earth-switch,",
@@ -323,13 +320,15 @@ class SiteProblemsTest {
                         "about: supply.loopImpedanceOhm",
                         "about: ‸supply.loopImpedance",
                         "evidence[2].about factUnknownNear | supply.loopImpedance | supply.loopImpedanceOhm | "
-                                + String.join(", ", TestSites.TABLE.form("supply").fieldPaths())),
+                                + String.join(
+                                        ", ", TestSites.TABLE.form("supply").fieldPaths())),
                 new Case(
                         "evidence about a field far from all",
                         "about: supply.loopImpedanceOhm",
                         "about: ‸supply.smell",
                         "evidence[2].about factUnknown | supply.smell | "
-                                + String.join(", ", TestSites.TABLE.form("supply").fieldPaths())),
+                                + String.join(
+                                        ", ", TestSites.TABLE.form("supply").fieldPaths())),
                 new Case(
                         "evidence twice",
                         "about: supply.loopImpedanceOhm",

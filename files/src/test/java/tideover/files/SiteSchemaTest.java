@@ -21,7 +21,9 @@ class SiteSchemaTest {
             .getSchema(SiteSchema.of(TestSites.TABLE));
 
     private static List<String> errors(String yaml) {
-        return SCHEMA.validate(yaml, InputFormat.YAML).stream().map(Error::toString).toList();
+        return SCHEMA.validate(yaml, InputFormat.YAML).stream()
+                .map(Error::toString)
+                .toList();
     }
 
     @Test

@@ -21,17 +21,47 @@ class SiteWriterTest {
     @Test
     void everyExampleReadsBackAsTheSameSite() {
         for (Path example : TestSites.examples())
-            if (TestSites.FILES.read(example) instanceof SiteFileResult.Readable readable) assertReadsBack(readable.site());
+            if (TestSites.FILES.read(example) instanceof SiteFileResult.Readable readable)
+                assertReadsBack(readable.site());
     }
 
     @Test
     void textsThatLookLikeSomethingElseStayTexts() {
         for (String text : new String[] {
-            "12", "1e3", "null", "~", "true", "No", "-", "- a", "a: b", "#", " ü ", "'", "\"", "a\nb", "a\tb", "{x}", "[", "&a", "*a", "!", "%",
-            "@", "`", ".inf", "0x1F", "2026-10-12", "🏠", "a\\b", "?", "a #b", "=", "<<"
+            "12",
+            "1e3",
+            "null",
+            "~",
+            "true",
+            "No",
+            "-",
+            "- a",
+            "a: b",
+            "#",
+            " ü ",
+            "'",
+            "\"",
+            "a\nb",
+            "a\tb",
+            "{x}",
+            "[",
+            "&a",
+            "*a",
+            "!",
+            "%",
+            "@",
+            "`",
+            ".inf",
+            "0x1F",
+            "2026-10-12",
+            "🏠",
+            "a\\b",
+            "?",
+            "a #b",
+            "=",
+            "<<"
         }) {
-            Site site = TestSites.site(TestSites.cottage())
-                    .with(FactId.of("place.designation"), text);
+            Site site = TestSites.site(TestSites.cottage()).with(FactId.of("place.designation"), text);
             assertReadsBack(site);
         }
     }
@@ -67,7 +97,6 @@ class SiteWriterTest {
     void theDigestIsThatOfTheCanonicalJson() {
         Site site = TestSites.site(TestSites.cottage());
         assertThat(WRITER.digest(site))
-                .isEqualTo(Digest.of(
-                        WRITER.canonicalJson(site).getBytes(StandardCharsets.UTF_8)));
+                .isEqualTo(Digest.of(WRITER.canonicalJson(site).getBytes(StandardCharsets.UTF_8)));
     }
 }

@@ -67,7 +67,9 @@ final class TestSites {
     /** Every example, variants too. */
     static List<Path> examples() {
         try (Stream<Path> files = Files.walk(Path.of("../examples"))) {
-            List<Path> examples = files.filter(file -> file.toString().endsWith(".yaml")).sorted().toList();
+            List<Path> examples = files.filter(file -> file.toString().endsWith(".yaml"))
+                    .sorted()
+                    .toList();
             if (examples.isEmpty()) throw new AssertionError("there are no examples");
             return examples;
         } catch (IOException e) {

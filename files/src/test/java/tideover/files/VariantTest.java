@@ -56,7 +56,8 @@ class VariantTest {
     @Test
     void aFactIsChangedWhereItIsStated() throws IOException {
         Site site = site("set: {switch.poles: 1, lights.cable.lengthM: 80, supply.loopImpedanceOhm: 0.9}");
-        assertThat(thing(site.plan().things(), "switch", IslandingSwitch.class).poles()).isEqualTo(1);
+        assertThat(thing(site.plan().things(), "switch", IslandingSwitch.class).poles())
+                .isEqualTo(1);
         Circuit lights = thing(site.house().things(), "lights", Circuit.class);
         assertThat(lights.cable().lengthM()).isEqualTo(80);
         assertThat(lights.cable().crossSectionMm2()).isEqualTo(1.5);
@@ -66,7 +67,8 @@ class VariantTest {
     @Test
     void aThingInHouseAndPlanIsChangedInThePlan() throws IOException {
         Site site = site("set: {main-board.fedFrom: meter}");
-        assertThat(thing(site.plan().things(), "main-board", Board.class).fedFrom()).isEqualTo(new ThingId("meter"));
+        assertThat(thing(site.plan().things(), "main-board", Board.class).fedFrom())
+                .isEqualTo(new ThingId("meter"));
     }
 
     @Test
@@ -82,15 +84,20 @@ class VariantTest {
     @Test
     void aWholeGroupIsMadeOrReplaced() throws IOException {
         Site site = site("set: {oven.cable.lengthM: 7, lights.protection: {kind: FUSE}}");
-        assertThat(thing(site.house().things(), "oven", Circuit.class).cable().lengthM()).isEqualTo(7);
-        assertThat(thing(site.house().things(), "lights", Circuit.class).protection().ratedCurrentA()).isNull();
+        assertThat(thing(site.house().things(), "oven", Circuit.class).cable().lengthM())
+                .isEqualTo(7);
+        assertThat(thing(site.house().things(), "lights", Circuit.class)
+                        .protection()
+                        .ratedCurrentA())
+                .isNull();
     }
 
     @Test
     void thingsAreAddedToThePlan() throws IOException {
         Site site = site("add: {neutralEarthLinks: [{id: second-link, neutralAt: main-board, earthAt: rod}],"
                 + " inverters: [{id: second, fedFrom: main-board}]}");
-        assertThat(thing(site.plan().things(), "second-link", NeutralEarthLink.class).earthAt())
+        assertThat(thing(site.plan().things(), "second-link", NeutralEarthLink.class)
+                        .earthAt())
                 .isEqualTo(new ThingId("rod"));
         assertThat(site.plan().things()).filteredOn(Inverter.class::isInstance).hasSize(2);
     }
@@ -111,7 +118,8 @@ class VariantTest {
                         "6:3 set.swich.poles thingUnknownNear | set.swich.poles | swich | switch",
                         "7:3 set.nonsense factForm | nonsense",
                         "8:3 lights.colour keyUnknown | colour | "
-                                + String.join(", ", TestSites.TABLE.form("circuits").names()));
+                                + String.join(
+                                        ", ", TestSites.TABLE.form("circuits").names()));
         assertThat(problems("remove: [oven, garden-shed]\nadd: {boards: 1, rods: []}\nsets: 1"))
                 .containsExactly(
                         "4:16 remove thingUnknown | remove | garden-shed",
@@ -124,7 +132,9 @@ class VariantTest {
     void whatStillNamesARemovedThingIsReportedInTheBase() throws IOException {
         SiteFileResult.Refused refused = (SiteFileResult.Refused) read("remove: [meter]");
         assertThat(refused.problems()).extracting(InputProblem::file).allMatch(file -> file.endsWith("cottage.yaml"));
-        assertThat(TestSites.problems(refused)).extracting(problem -> problem.split(" ")[2]).containsOnly("thingUnknown");
+        assertThat(TestSites.problems(refused))
+                .extracting(problem -> problem.split(" ")[2])
+                .containsOnly("thingUnknown");
     }
 
     @Test
@@ -133,7 +143,8 @@ class VariantTest {
         Files.writeString(folder.resolve("two.yaml"), "format: 1\nvariantOf: one.yaml\nset: {lights.year: 2001}");
         SiteFileResult result = TestSites.FILES.read(folder.resolve("two.yaml"));
         Site site = ((SiteFileResult.Readable) result).site();
-        assertThat(thing(site.plan().things(), "switch", IslandingSwitch.class).poles()).isEqualTo(1);
+        assertThat(thing(site.plan().things(), "switch", IslandingSwitch.class).poles())
+                .isEqualTo(1);
         assertThat(thing(site.house().things(), "lights", Circuit.class).year()).isEqualTo(2001);
     }
 
@@ -152,7 +163,8 @@ class VariantTest {
             Files.writeString(folder.resolve(i + ".yaml"), "format: 1\nvariantOf: " + base);
             base = i + ".yaml";
         }
-        assertThat(TestSites.problems(TestSites.FILES.read(folder.resolve("8.yaml")))).isEmpty();
+        assertThat(TestSites.problems(TestSites.FILES.read(folder.resolve("8.yaml"))))
+                .isEmpty();
         assertThat(TestSites.problems(TestSites.FILES.read(folder.resolve("9.yaml"))))
                 .containsExactly("2:12 variantOf variantChain | 8");
     }

@@ -24,8 +24,7 @@ public final class JsonSink implements Sink {
     private final JsonGenerator json;
 
     public JsonSink(Layout layout) {
-        json = new JsonFactory()
-                .createGenerator(layout == Layout.LINE ? ObjectWriteContext.empty() : WITH_LINES, text);
+        json = new JsonFactory().createGenerator(layout == Layout.LINE ? ObjectWriteContext.empty() : WITH_LINES, text);
     }
 
     /** What was written; ends the writing. */

@@ -24,11 +24,10 @@ final class SyntaxProblems {
         if (problem.contains("expected the node content"))
             return YamlProblem.of(Kind.VALUE_MISSING, at, quoted(problem));
         if (problem.contains("mapping values are not allowed")) return YamlProblem.of(Kind.COLON, at);
-        if (problem.contains("cannot start any token"))
-            return YamlProblem.of(Kind.FIRST_SIGN, at, quoted(problem));
-        if (problem.contains("<block end>") || problem.contains("block sequence entries are not allowed")
-                || problem.contains("could not find expected ':'"))
-            return YamlProblem.of(Kind.INDENTATION, at);
+        if (problem.contains("cannot start any token")) return YamlProblem.of(Kind.FIRST_SIGN, at, quoted(problem));
+        if (problem.contains("<block end>")
+                || problem.contains("block sequence entries are not allowed")
+                || problem.contains("could not find expected ':'")) return YamlProblem.of(Kind.INDENTATION, at);
         return YamlProblem.of(Kind.OTHER, at, problem);
     }
 

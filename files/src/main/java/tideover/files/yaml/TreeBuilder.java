@@ -65,8 +65,7 @@ final class TreeBuilder {
             case Scalar -> {
                 ScalarEvent scalar = (ScalarEvent) event;
                 scalar.getTag().ifPresent(tag -> refuseTag(tag, spot));
-                Node.Style style =
-                        scalar.getScalarStyle() == ScalarStyle.PLAIN ? Node.Style.PLAIN : Node.Style.QUOTED;
+                Node.Style style = scalar.getScalarStyle() == ScalarStyle.PLAIN ? Node.Style.PLAIN : Node.Style.QUOTED;
                 add(new Node.Scalar(spot, scalar.getValue(), style), anchor(scalar), Counted.NEW);
             }
             case Alias -> add(target((AliasEvent) event, spot), null, Counted.AGAIN);

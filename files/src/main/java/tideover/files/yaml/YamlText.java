@@ -46,9 +46,7 @@ public final class YamlText {
         for (int i = 0; i < text.length(); i++)
             if (isControl(text.charAt(i)))
                 return broken(YamlProblem.of(
-                        Kind.CONTROL_CHARACTER,
-                        spotAfter(name, text, i),
-                        "U+%04X".formatted((int) text.charAt(i))));
+                        Kind.CONTROL_CHARACTER, spotAfter(name, text, i), "U+%04X".formatted((int) text.charAt(i))));
         return new TreeBuilder(name).build(text);
     }
 

@@ -20,11 +20,12 @@ import tideover.files.yaml.YamlProblem.Kind;
 class YamlTextTest {
     private static List<String> problems(byte[] bytes) {
         return YamlText.read("t", bytes).problems().stream()
-                .map(p -> "%d:%d %s%s".formatted(
-                        p.spot().line(),
-                        p.spot().column(),
-                        p.kind(),
-                        p.arguments().isEmpty() ? "" : " " + String.join(" | ", p.arguments())))
+                .map(p -> "%d:%d %s%s"
+                        .formatted(
+                                p.spot().line(),
+                                p.spot().column(),
+                                p.kind(),
+                                p.arguments().isEmpty() ? "" : " " + String.join(" | ", p.arguments())))
                 .toList();
     }
 
@@ -110,8 +111,8 @@ class YamlTextTest {
         Set<Kind> seen = EnumSet.noneOf(Kind.class);
         broken().forEach(c -> seen.add(Kind.valueOf(((String) c.get()[1]).split(" ")[1])));
         // Tested by name above.
-        seen.addAll(EnumSet.of(
-                Kind.OTHER_ENCODING, Kind.NOT_UTF8, Kind.TOO_LARGE, Kind.TOO_MANY_VALUES, Kind.TOO_DEEP));
+        seen.addAll(
+                EnumSet.of(Kind.OTHER_ENCODING, Kind.NOT_UTF8, Kind.TOO_LARGE, Kind.TOO_MANY_VALUES, Kind.TOO_DEEP));
         assertThat(seen).containsExactlyInAnyOrder(Kind.values());
     }
 
