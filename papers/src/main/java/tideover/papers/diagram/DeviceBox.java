@@ -1,0 +1,113 @@
+package tideover.papers.diagram;
+
+import java.util.ArrayList;
+import java.util.List;
+import tideover.engine.site.Board;
+import tideover.engine.site.Fed;
+import tideover.engine.site.IslandingSwitch;
+import tideover.engine.site.Meter;
+import tideover.engine.site.OvercurrentDevice;
+import tideover.engine.site.OvercurrentKind;
+import tideover.engine.site.ResidualDevice;
+import tideover.engine.site.SurgeProtection;
+import tideover.engine.rules.Unit;
+import tideover.papers.diagram.Pen.Face;
+import tideover.papers.diagram.Symbols.Mark;
+
+/** A meter, fuse, board or RCD group in the path: symbols on the conductor, cable above it, name and data below. */
+final class DeviceBox extends Box {
+
+    private static final double ABOVE = 7.2;
+    private static final double BELOW = 6.2;
+
+    private final Fed thing;
+    private final Side side;
+    private final Labels labels;
+    private final String cable;
+    private final List<String> name;
+    private final List<String> data;
+
+    private DeviceBox(Fed thing, Side side, Labels labels, List<String> name, List<String> data, double width) {
+        super(width, ABOVE + BELOW + (name.size() + data.size() - 1) * Type.LEADING + 2.4, ABOVE);
+        this.thing = thing;
+        this.side = side;
+        this.labels = labels;
+        this.cable = labels.cable(thing);
+        this.name = name;
+        this.data = data;
+    }
+
+    /** @param textWidth where names and data are broken into lines [mm] */
+    static DeviceBox of(Fed thing, Side side, Labels labels, double textWidth) {
+        double symbols = symbolLength(thing);
+        double wide = Math.max(textWidth, symbols);
+        List<String> name = Type.wrapped(Face.BOLD, Type.SIZE, labels.name(thing), wide);
+        List<String> data = new ArrayList<>();
+        for (String line : data(thing, labels)) data.addAll(Type.wrapped(Face.REGULAR, Type.SIZE, line, wide));
+        double text = Math.max(widest(Face.BOLD, name), widest(Face.REGULAR, data));
+        double cable = Type.width(Face.REGULAR, Type.SIZE, labels.cable(thing));
+        return new DeviceBox(thing, side, labels, name, data, Math.max(Math.max(text, cable), symbols) + 1.5);
+    }
+
+    private static double symbolLength(Fed thing) {
+        double length = 1;
+        if (thing.protection() != null) length += Symbols.CONTACT;
+        if (thing.rcd() != null) length += Symbols.RCD;
+        if (thing instanceof Meter) length += Symbols.METER;
+        if (thing instanceof Board) length += 10;
+        if (thing instanceof IslandingSwitch) length += Symbols.CONTACT;
+        return length;
+    }
+
+    private static List<String> data(Fed thing, Labels labels) {
+        List<String> data = new ArrayList<>();
+        OvercurrentDevice protection = thing.protection();
+        if (protection != null) data.add(labels.overcurrent(protection));
+        ResidualDevice rcd = thing.rcd();
+        if (rcd != null) data.add(labels.residualWithRating(rcd));
+        if (thing instanceof Board board) {
+            if (board.mainSwitchRatedCurrentA() != null)
+                data.add(labels.text("diagram.mainSwitch", labels.amount(board.mainSwitchRatedCurrentA(), Unit.A)));
+            data.add(labels.text("diagram.busbar", labels.amount(board.busbarRatedCurrentA(), Unit.A)));
+            SurgeProtection surge = board.surgeProtection();
+            if (surge != null && surge != SurgeProtection.NONE) data.add(labels.text("diagram.spd", labels.word(surge)));
+        }
+        if (thing instanceof Meter meter) {
+            data.add(labels.word(meter.connection()) + " " + labels.amount(meter.ratedCurrentA(), Unit.A));
+            String neutral = labels.measuringNeutral(meter);
+            if (!neutral.isEmpty()) data.add(neutral);
+        }
+        if (thing instanceof IslandingSwitch device) data.addAll(Crossing.data(device, labels));
+        String caution = labels.caution(thing);
+        if (!caution.isEmpty()) data.add(caution);
+        return data;
+    }
+
+    @Override
+    void paint(Pen pen, Look look, double x, double y) {
+        double line = y + axis();
+        Ink ink = look.ink(thing, side);
+        Weight weight = look.weight(thing);
+        Axis at = new Axis(pen, x, line, Axis.Way.RIGHT, ink, weight);
+        pen.begin("thing-" + thing.id(), labels.name(thing));
+        double u = 1;
+        at.wire(0, u);
+        OvercurrentDevice protection = thing.protection();
+        if (protection != null)
+            u += protection.kind() == OvercurrentKind.FUSE
+                    ? Symbols.fuse(at.at(u))
+                    : Symbols.contact(at.at(u), Mark.BREAKER, look.handPosition());
+        if (thing.rcd() != null) u += Symbols.rcd(at.at(u), look.handPosition());
+        if (thing instanceof Meter) u += Symbols.meter(at.at(u));
+        if (thing instanceof IslandingSwitch) u += Symbols.contact(at.at(u), Mark.CONTACTOR, look.position(thing));
+        if (thing instanceof Board) {
+            at.line(u, -2.4, u + 10, -2.4, u + 10, 2.4, u, 2.4, u, -2.4);
+            at.wire(u, width());
+        } else {
+            at.at(u).wire(0, width() - u);
+        }
+        pen.text(Ink.BLACK, Face.REGULAR, Type.SIZE, Pen.Anchor.START, x + 0.5, line - 3.6, cable);
+        lines(pen, Ink.BLACK, x + 0.5, line + BELOW, name, data);
+        pen.end();
+    }
+}

@@ -1,0 +1,78 @@
+package tideover.papers.diagram;
+
+import java.util.Optional;
+import tideover.engine.installation.Installation;
+import tideover.engine.site.OperatingState;
+import tideover.engine.site.ThingId;
+import tideover.papers.Stamp;
+import tideover.papers.Wording;
+
+/**
+ * The one-line diagram of an installation, of no state or in one operating state. Laid out once, painted as often as
+ * wanted; the same input gives the same bytes.
+ */
+public final class Diagram {
+
+    private final Installation installation;
+    private final Labels labels;
+    private final Stamp stamp;
+    private final Sheet sheet;
+    private final Optional<OperatingState> state;
+
+    private Diagram(
+            Installation installation, Labels labels, Stamp stamp, Sheet sheet, Optional<OperatingState> state) {
+        this.installation = installation;
+        this.labels = labels;
+        this.stamp = stamp;
+        this.sheet = sheet;
+        this.state = state;
+    }
+
+    /** Lays out the diagram; no state is shown, driven contacts are drawn open. */
+    public static Diagram of(Installation installation, Wording wording, Stamp stamp) {
+        Labels labels = new Labels(wording, installation);
+        return new Diagram(installation, labels, stamp, Sheet.of(installation, labels), Optional.empty());
+    }
+
+    /** The same drawing in an operating state: what has voltage is strong, contacts stand in their position. */
+    public Diagram in(OperatingState shown) {
+        return new Diagram(installation, labels, stamp, sheet, Optional.of(shown));
+    }
+
+    /** Width of the sheet [mm]; 420 for A3. */
+    public double widthMm() {
+        return sheet.format().width;
+    }
+
+    /** Height of the sheet [mm]; 297 for A3. */
+    public double heightMm() {
+        return sheet.format().height;
+    }
+
+    /** What is shown, in words: site, drawing and state. */
+    public String title() {
+        String shown = state.map(s -> labels.text("diagram.state", labels.word(s)))
+                .orElse(labels.text("diagram.state.none"));
+        return labels.text("diagram.full", labels.name(ThingId.PLACE), labels.text("diagram.title"), shown);
+    }
+
+    /** The drawing as an SVG file that needs no other file. */
+    public String svg() {
+        SvgPen pen = new SvgPen();
+        paint(pen);
+        return pen.finished(
+                widthMm(), heightMm(), labels.wording().locale().toLanguageTag(), title(), labels.text("diagram.describe"));
+    }
+
+    /** The sheet it is laid out on. */
+    Sheet sheet() {
+        return sheet;
+    }
+
+    /** Paints the sheet. */
+    void paint(Pen pen) {
+        Look look = state.map(s -> Look.in(installation, s)).orElse(Look.ofNoState(installation));
+        sheet.paint(pen, look, labels);
+        new Strip(pen, labels, sheet.format()).paint(installation, state, stamp, sheet.format());
+    }
+}

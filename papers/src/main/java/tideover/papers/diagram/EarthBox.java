@@ -1,0 +1,83 @@
+package tideover.papers.diagram;
+
+import java.util.ArrayList;
+import java.util.List;
+import tideover.engine.site.Conductor;
+import tideover.engine.site.NeutralEarthSwitch;
+import tideover.engine.site.Thing;
+import tideover.papers.diagram.Pen.Anchor;
+import tideover.papers.diagram.Pen.Face;
+import tideover.papers.diagram.Symbols.Mark;
+import tideover.papers.diagram.Symbols.Position;
+
+/** A way to earth: a neutral–earth link or switch, the main earthing terminal, an electrode of its own. */
+final class EarthBox extends Box {
+
+    private final List<Thing> things;
+    private final Conductor conductor;
+    private final Labels labels;
+    private final List<String> bold;
+    private final List<String> regular;
+    private final double symbols;
+
+    /**
+     * @param things    whose way it is; the first one is the device, if there is one
+     * @param conductor N for a link, PE for the earthing conductor
+     * @param width     where name and data are broken into lines [mm]
+     */
+    static EarthBox of(
+            List<Thing> things, Conductor conductor, Labels labels, String name, List<String> data, double width) {
+        List<String> regular = new ArrayList<>();
+        for (String line : data) regular.addAll(Type.wrapped(Face.REGULAR, Type.SIZE, line, width));
+        return new EarthBox(things, conductor, labels, Type.wrapped(Face.BOLD, Type.SIZE, name, width), regular);
+    }
+
+    private EarthBox(List<Thing> things, Conductor conductor, Labels labels, List<String> bold, List<String> regular) {
+        this(things, conductor, labels, bold, regular, symbols(things));
+    }
+
+    private EarthBox(
+            List<Thing> things, Conductor conductor, Labels labels, List<String> bold, List<String> regular, double symbols) {
+        super(
+                symbols + Math.max(widest(Face.BOLD, bold), widest(Face.REGULAR, regular)) + 2,
+                Math.max(6.5, (bold.size() + regular.size()) * Type.LEADING + 2),
+                Math.max(3.2, (bold.size() + regular.size()) * Type.LEADING / 2 + 1));
+        this.things = things;
+        this.conductor = conductor;
+        this.labels = labels;
+        this.bold = bold;
+        this.regular = regular;
+        this.symbols = symbols;
+    }
+
+    private static double symbols(List<Thing> things) {
+        return 1 + (hasContact(things) ? Symbols.CONTACT : 0) + 4 + 5 + 1.5;
+    }
+
+    private static boolean hasContact(List<Thing> things) {
+        return !things.isEmpty() && things.get(0) instanceof NeutralEarthSwitch;
+    }
+
+    @Override
+    void paint(Pen pen, Look look, double x, double y) {
+        double line = y + axis();
+        Axis at = new Axis(pen, x, line, Axis.Way.RIGHT, Ink.BLACK, Weight.NORMAL);
+        for (Thing thing : things) pen.begin("thing-" + thing.id(), labels.name(thing));
+        double u = 1;
+        at.wire(0, u);
+        if (hasContact(things)) u += Symbols.contact(at.at(u), Mark.CONTACTOR, look.position(things.get(0)));
+        double drawn = Symbols.strokes(at.at(u), List.of(conductor));
+        at.at(u).wire(drawn, 4);
+        Symbols.earth(at.at(u + 4));
+        double baseline = line - (bold.size() + regular.size()) * Type.LEADING / 2 + 2.8;
+        for (String part : bold) {
+            pen.text(Ink.BLACK, Face.BOLD, Type.SIZE, Anchor.START, x + symbols, baseline, part);
+            baseline += Type.LEADING;
+        }
+        for (String part : regular) {
+            pen.text(Ink.BLACK, Face.REGULAR, Type.SIZE, Anchor.START, x + symbols, baseline, part);
+            baseline += Type.LEADING;
+        }
+        for (int i = 0; i < things.size(); i++) pen.end();
+    }
+}

@@ -1,0 +1,35 @@
+package tideover.papers.diagram;
+
+/** What a colour means. Each also shows without colour: by weight, dashes, hatch or words. */
+enum Ink {
+    /** Facts and frames. */
+    BLACK("k", 0x1d2327),
+    /** What stays on: the island side. */
+    ISLAND("i", 0x0f4c5c),
+    /** What is grid-only: the grid side. */
+    GRID("g", 0x8a4b08),
+    /** What the program notes: missing facts. */
+    PENCIL("p", 0x3a5a9b),
+    /** Danger. */
+    STOP("s", 0x9b1c31),
+    /** Without voltage in the state drawn. */
+    DEAD("d", 0x7b8288);
+
+    private final String letter;
+    private final int rgb;
+
+    Ink(String letter, int rgb) {
+        this.letter = letter;
+        this.rgb = rgb;
+    }
+
+    /** Short name for classes in SVG. */
+    String letter() {
+        return letter;
+    }
+
+    /** Red, green and blue, eight bits each. */
+    int rgb() {
+        return rgb;
+    }
+}

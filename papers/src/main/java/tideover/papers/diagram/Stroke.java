@@ -1,0 +1,4 @@
+package tideover.papers.diagram;
+
+/** How a conductor is drawn. */
+record Stroke(Ink ink, Weight weight) {}
