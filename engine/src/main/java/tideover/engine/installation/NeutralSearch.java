@@ -89,7 +89,8 @@ final class NeutralSearch {
         for (ThingId source : sources) live |= view.sources().contains(source);
         for (Circuit circuit : installation.circuits()) {
             int neutral = neutralNode(circuit.id());
-            if (!live && neutral >= 0 && labels[neutral] == label) live = !view.liveLines((Fed) circuit).isEmpty();
+            if (!live && neutral >= 0 && labels[neutral] == label)
+                live = !view.liveLines((Fed) circuit).isEmpty();
         }
         Set<Thing> earthed = new LinkedHashSet<>();
         if (network) earthed.add(installation.supply());
