@@ -1,0 +1,137 @@
+package tideover.reference.laws;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.LinkedHashSet;
+import java.util.List;
+import java.util.Map;
+import java.util.Set;
+import java.util.function.Function;
+import java.util.stream.Collectors;
+import java.util.stream.Stream;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.MethodSource;
+import tideover.engine.installation.InstallationChecks;
+import tideover.engine.network.NetworkChecks;
+import tideover.engine.protection.ProtectionChecks;
+import tideover.engine.protection.residual.ResidualChecks;
+import tideover.engine.rules.Check;
+import tideover.engine.rules.Finding;
+import tideover.engine.rules.FindingKey;
+import tideover.engine.rules.Missing;
+import tideover.engine.rules.Outcome;
+import tideover.engine.site.Evidence;
+import tideover.engine.site.FactId;
+import tideover.engine.site.Plan;
+import tideover.engine.site.Site;
+import tideover.reference.Houses;
+
+/** What a finding may rest on: separation, neutral–earth link and RCD never on an assumption (promise of the design). */
+class AssumptionLawsTest {
+
+    private static final Path CHECKS = Path.of("src/test/resources/tideover/reference/checks");
+
+    /** Which checks may be met on an assumption, by id; all others stay open. */
+    private static final Map<String, Check<?>> ALL = Stream.<List<? extends Check<?>>>of(
+                    InstallationChecks.all(), NetworkChecks.all(), ResidualChecks.all(), ProtectionChecks.all())
+            .flatMap(List::stream)
+            .collect(Collectors.toMap(Check::id, Function.identity()));
+
+    @Test
+    void separationLinkAndRcdStayOpenOnAnAssumption() {
+        assertThat(ALL.values())
+                .filteredOn(check -> check.id().matches("(poles|link|rcd)\\..*|neutral\\.(side|continuity)"))
+                // Selectivity is advice: nobody is hurt by a device too many that trips.
+                .filteredOn(check -> !check.id().equals("rcd.selectivity"))
+                .hasSizeGreaterThan(14)
+                .allMatch(AssumptionLawsTest::staysOpen);
+    }
+
+    static List<Path> houses() {
+        return List.of(CHECKS.resolve("house.yaml"), CHECKS.resolve("tt-house.yaml"), Houses.TERRACE);
+    }
+
+    @ParameterizedTest
+    @MethodSource("houses")
+    void eachFactOnceOnlyAssumedOpensOrIsNamed(Path house) {
+        Site site = Houses.read(house);
+        List<Finding> met = Houses.assess(site).findings();
+        Set<FactId> facts = new LinkedHashSet<>();
+        met.forEach(finding -> facts.addAll(finding.facts()));
+        assertThat(facts).hasSizeGreaterThan(60);
+        for (FactId fact : facts) {
+            Map<FindingKey, Finding> now =
+                    byKey(Houses.assess(assumed(site, fact)).findings());
+            for (Finding before : met) {
+                if (!before.facts().contains(fact)) continue;
+                Finding after = now.get(before.key());
+                assertThat(after.assumptions())
+                        .as("%s on %s", before.key(), fact)
+                        .contains(fact);
+                if (staysOpen(ALL.get(before.key().check()))) {
+                    assertThat(after.outcome())
+                            .as("%s on %s", before.key(), fact)
+                            .isEqualTo(Outcome.OPEN);
+                    assertThat(after.missing()).contains(new Missing.AssumedFact(fact));
+                } else {
+                    assertThat(after.outcome())
+                            .as("%s on %s", before.key(), fact)
+                            .isEqualTo(before.outcome());
+                }
+            }
+        }
+    }
+
+    static List<Path> troubled() {
+        return Houses.yamlBelow(Houses.EXAMPLES.resolve("troubled"));
+    }
+
+    /** A wrong neutral that nobody states is taken where the lines are: there is no fact any more that says otherwise. */
+    private static final Set<String> SAYS_MORE = Set.of("neutralFrom");
+
+    @ParameterizedTest
+    @MethodSource("troubled")
+    void forgettingAFactNeverMendsAMistake(Path house) {
+        Site site = Houses.read(house);
+        for (Finding broken : Houses.assess(site).findings()) {
+            if (broken.outcome() != Outcome.NOT_MET) continue;
+            for (FactId fact : broken.facts()) {
+                if (SAYS_MORE.contains(fact.field())) continue;
+                assertThat(Houses.assess(forgotten(site, fact)).findings())
+                        .as("%s without %s", broken.key(), fact)
+                        .filteredOn(finding -> finding.key().equals(broken.key()))
+                        .noneMatch(finding -> finding.outcome() == Outcome.MET);
+            }
+        }
+    }
+
+    private static boolean staysOpen(Check<?> check) {
+        return check.onAssumption() == Check.OnAssumption.STAYS_OPEN;
+    }
+
+    private static Site assumed(Site site, FactId fact) {
+        List<Evidence> evidence = new ArrayList<>(site.evidence());
+        evidence.removeIf(said -> said.about().equals(fact.toString()));
+        evidence.add(Evidence.assumed(fact));
+        return new Site(site.house(), site.plan(), evidence);
+    }
+
+    /** Neither the plan nor the house states the fact any more. */
+    private static Site forgotten(Site site, FactId fact) {
+        Site once = site.with(fact, null);
+        boolean inPlan =
+                site.plan().things().stream().anyMatch(thing -> thing.id().equals(fact.thing()));
+        boolean inHouse =
+                site.house().things().stream().anyMatch(thing -> thing.id().equals(fact.thing()));
+        if (!inPlan || !inHouse) return once;
+        Site found = new Site(site.house(), new Plan(List.of(), List.of(), List.of()), List.of());
+        return new Site(found.with(fact, null).house(), once.plan(), once.evidence());
+    }
+
+    private static Map<FindingKey, Finding> byKey(List<Finding> findings) {
+        return findings.stream().collect(Collectors.toMap(Finding::key, Function.identity()));
+    }
+}
