@@ -1,6 +1,8 @@
 package tideover.papers.diagram;
 
 import java.util.Optional;
+import org.apache.pdfbox.pdmodel.PDDocument;
+import org.apache.pdfbox.pdmodel.PDPage;
 import tideover.engine.installation.Installation;
 import tideover.engine.site.OperatingState;
 import tideover.engine.site.ThingId;
@@ -62,6 +64,16 @@ public final class Diagram {
         paint(pen);
         return pen.finished(
                 widthMm(), heightMm(), labels.wording().locale().toLanguageTag(), title(), labels.text("diagram.describe"));
+    }
+
+    /**
+     * Paints the drawing over what is on a page of a PDF document, its upper left corner on that of the page, which is to
+     * be as large as the sheet.
+     */
+    public void paintOn(PDDocument document, PDPage page) {
+        try (PdfPen pen = new PdfPen(document, page)) {
+            paint(pen);
+        }
     }
 
     /** The sheet it is laid out on. */

@@ -55,6 +55,11 @@ final class Type {
         return font;
     }
 
+    /** Whether the typeface has a sign. */
+    static boolean has(Face face, int character) {
+        return of(face).glyphs.getGlyphId(character) != 0;
+    }
+
     /** Width of a text [mm] at a size [mm]. */
     static double width(Face face, double size, String text) {
         return of(face).width(text) * size;
@@ -63,7 +68,8 @@ final class Type {
     private double width(String text) {
         try {
             double units = 0;
-            for (int i = 0; i < text.length(); i++) units += font.getAdvanceWidth(glyphs.getGlyphId(text.charAt(i)));
+            for (int i = 0; i < text.length(); i++)
+                units += font.getAdvanceWidth(glyphs.getGlyphId(text.charAt(i) == '\u00a0' ? ' ' : text.charAt(i)));
             return units / unitsPerEm;
         } catch (IOException e) {
             throw new UncheckedIOException("cannot read the typeface", e);
