@@ -167,7 +167,10 @@ final class FormReader {
 
     /** What stands at a place, for a message. */
     static String found(Node node) {
-        if (node instanceof Scalar scalar) return ValueReader.shortened(scalar.text());
+        if (node instanceof Scalar scalar) {
+            String text = ValueReader.shortened(scalar.text());
+            return scalar.isPlain() ? text : '"' + text + '"';
+        }
         return node instanceof Sequence ? "[…]" : "{…}";
     }
 

@@ -84,6 +84,8 @@ public enum ProblemKind {
     THING_UNKNOWN_NEAR(3),
     /** Label, id, section of what it names, allowed sections. */
     THING_OF_OTHER_KIND(4),
+    /** Label, id of something in every house, allowed sections. */
+    THING_NOT_HERE(3),
     /** Label, id: the plan takes it out. */
     THING_REMOVED(2),
     /** Label, id. */

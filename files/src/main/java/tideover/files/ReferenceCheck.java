@@ -43,13 +43,7 @@ final class ReferenceCheck {
         String words = reference.field().words();
         if (SiteKeys.RESERVED.contains(target.text())) {
             if (!refersTo.allows(target))
-                add(
-                        reference,
-                        ProblemKind.THING_OF_OTHER_KIND,
-                        words,
-                        target.text(),
-                        target.text(),
-                        refersTo.allowed());
+                add(reference, ProblemKind.THING_NOT_HERE, words, target.text(), refersTo.allowed());
             return;
         }
         Stated named = found.getOrDefault(target, planned.get(target));

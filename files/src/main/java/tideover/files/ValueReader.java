@@ -155,12 +155,10 @@ final class ValueReader {
     }
 
     private @Nullable Object word(RecordForm.Part part, Scalar scalar, String where) {
+        Object[] constants = part.element().getEnumConstants();
+        for (Object constant : constants) if (((Enum<?>) constant).name().equals(scalar.text())) return constant;
         List<String> allowed = new ArrayList<>();
-        for (Object constant : part.element().getEnumConstants()) {
-            String name = ((Enum<?>) constant).name();
-            if (name.equals(scalar.text())) return constant;
-            allowed.add(name);
-        }
+        for (Object constant : constants) allowed.add(((Enum<?>) constant).name());
         String near = nearest.of(scalar.text(), allowed);
         String list = String.join(", ", allowed);
         String found = shortened(scalar.text());

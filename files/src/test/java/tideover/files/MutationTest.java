@@ -15,6 +15,7 @@ import java.util.List;
 import java.util.SplittableRandom;
 import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
 import tideover.files.text.Sink;
 import tideover.files.text.YamlSink;
 import tideover.files.yaml.Node;
@@ -84,24 +85,24 @@ class MutationTest {
         "house:\n"
     };
 
+    @TempDir
+    private Path folder;
+
     @Test
     void tenThousandMutationsGiveASiteOrProblems() throws IOException {
-        List<byte[]> seeds = new ArrayList<>();
-        for (Path example : TestSites.examples()) {
-            byte[] bytes = Files.readAllBytes(example);
-            // A variant read from bytes is refused before anything is looked at.
-            if (!new String(bytes, StandardCharsets.UTF_8).contains("variantOf")) seeds.add(bytes);
-        }
-        seeds.add(TestSites.cottage().getBytes(StandardCharsets.UTF_8));
+        List<Path> seeds = copies();
         SplittableRandom random = new SplittableRandom(20261125);
         int readable = 0;
         for (int i = 0; i < MUTATIONS; i++) {
-            byte[] seed = seeds.get(random.nextInt(seeds.size()));
-            byte[] mutated = i % 2 == 0 ? bytes(seed, random) : nodes(seed, random);
+            Path seed = seeds.get(random.nextInt(seeds.size()));
+            byte[] whole = Files.readAllBytes(seed);
+            byte[] mutated = i % 2 == 0 ? bytes(whole, random) : nodes(whole, random);
+            // Beside its seed, so that a variant finds its base.
+            Path file = Files.write(seed.resolveSibling("mutation.yaml"), mutated);
             long start = THREADS.getCurrentThreadCpuTime();
             SiteFileResult result;
             try {
-                result = TestSites.FILES.read("mutation", mutated);
+                result = TestSites.FILES.read(file);
             } catch (RuntimeException | StackOverflowError e) {
                 throw new AssertionError(
                         "mutation %d:%n%s".formatted(i, new String(mutated, StandardCharsets.UTF_8)), e);
@@ -113,6 +114,18 @@ class MutationTest {
         }
         // Neither all refused nor all accepted: the mutations reach beyond the first check.
         assertThat(readable).isBetween(MUTATIONS / 100, MUTATIONS * 9 / 10);
+    }
+
+    /** The examples and the cottage, in a folder of the test. */
+    private List<Path> copies() throws IOException {
+        List<Path> copies = new ArrayList<>();
+        for (Path example : TestSites.examples()) {
+            Path copy = folder.resolve(Path.of("../examples").relativize(example));
+            Files.createDirectories(copy.getParent());
+            copies.add(Files.copy(example, copy));
+        }
+        copies.add(Files.writeString(folder.resolve("cottage.yaml"), TestSites.cottage()));
+        return copies;
     }
 
     private static byte[] bytes(byte[] seed, SplittableRandom random) {

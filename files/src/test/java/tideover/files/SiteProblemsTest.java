@@ -28,7 +28,7 @@ class SiteProblemsTest {
         return Stream.of(
                 new Case("file without a format", "format: 1\nhouse", "‸house", "format formatMissing | 1"),
                 new Case("format of another day", "format: 1\n", "format: ‸2\n", "format formatOther | 2 | 1"),
-                new Case("format in quotes", "format: 1\n", "format: ‸\"1\"\n", "format formatOther | 1 | 1"),
+                new Case("format in quotes", "format: 1\n", "format: ‸\"1\"\n", "format formatOther | \"1\" | 1"),
                 new Case(
                         "unknown part of the file",
                         "evidence:",
@@ -265,15 +265,15 @@ class SiteProblemsTest {
                         "fed from the earth",
                         "      fedFrom: switch",
                         "      fedFrom: ‸main-earth",
-                        "main-board.fedFrom thingOfOtherKind | supplied from | main-earth | main-earth | supply,"
+                        "main-board.fedFrom thingNotHere | supplied from | main-earth | supply,"
                                 + " meters, protectiveDevices, islandingSwitches, boards, rcdGroups, circuits,"
                                 + " inverters"),
                 new Case(
                         "link to the supply's earth",
                         "earthAt: main-earth",
                         "earthAt: ‸supply",
-                        "earth-switch.earthAt thingOfOtherKind | earth end of the neutral–earth switch | supply |"
-                                + " supply | main-earth, meters, protectiveDevices, islandingSwitches, electrodes,"
+                        "earth-switch.earthAt thingNotHere | earth end of the neutral–earth switch | supply |"
+                                + " main-earth, meters, protectiveDevices, islandingSwitches, electrodes,"
                                 + " boards, rcdGroups, circuits, inverters"),
                 new Case(
                         "neutral at what the plan takes out",
