@@ -127,7 +127,7 @@ final class Desk {
         Path folder = file.toAbsolutePath().getParent();
         try {
             if (folder != null) Files.createDirectories(folder);
-            Path unfinished = Files.createTempFile(folder, ".tideover-", ".part");
+            Path unfinished = file.resolveSibling("." + file.getFileName() + "." + ProcessHandle.current().pid());
             try {
                 Files.write(unfinished, bytes);
                 Files.move(unfinished, file, StandardCopyOption.REPLACE_EXISTING);

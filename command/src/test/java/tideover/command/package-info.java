@@ -1,0 +1,4 @@
+@NullMarked
+package tideover.command;
+
+import org.jspecify.annotations.NullMarked;
