@@ -9,9 +9,12 @@ import java.nio.file.StandardCopyOption;
 import java.time.LocalDate;
 import java.util.List;
 import java.util.Locale;
+import java.util.concurrent.ExecutionException;
+import java.util.concurrent.FutureTask;
 import java.util.function.Supplier;
 import org.jspecify.annotations.Nullable;
 import tideover.engine.assessment.Assessor;
+import tideover.engine.protection.Tables;
 import tideover.engine.rules.Phrase;
 import tideover.engine.rules.PhraseArg;
 import tideover.engine.rules.RuleBook;
@@ -34,6 +37,7 @@ final class Desk {
     private final Supplier<LocalDate> today;
     private @Nullable FieldTable fields;
     private @Nullable Wording wording;
+    private @Nullable FutureTask<Tables> tables;
 
     Desk(PrintWriter out, PrintWriter err, Supplier<LocalDate> today) {
         this.out = out;
@@ -73,11 +77,28 @@ final class Desk {
 
     /** Judges with the tables of the standards. */
     Assessor assessor() {
-        return new Assessor(TableFiles.load());
+        try {
+            return new Assessor(tables().get());
+        } catch (InterruptedException | ExecutionException e) {
+            throw new IllegalStateException("the tables of the standards cannot be loaded", e);
+        }
+    }
+
+    /** Tables are loaded on a thread of their own: while a site file is read, the second core has nothing else to do. */
+    private FutureTask<Tables> tables() {
+        FutureTask<Tables> task = tables;
+        if (task == null) {
+            tables = task = new FutureTask<>(TableFiles::load);
+            Thread thread = new Thread(task, "tables");
+            thread.setDaemon(true);
+            thread.start();
+        }
+        return task;
     }
 
     /** Reads a site file. @throws Refusal with all of its problems */
     SiteFileResult.Readable read(Path file) {
+        tables();
         SiteFileResult result = new SiteFiles(fields()).read(file);
         if (result instanceof SiteFileResult.Readable readable) return readable;
         throw refusal(((SiteFileResult.Refused) result).problems());
