@@ -54,7 +54,7 @@ public final class Assessor {
         Installation installation = Installation.of(site);
         Demand demand = findDemand(installation, rules).orElse(null);
         FaultStudy faults = findFaults(installation, rules).orElse(null);
-        Judging judging = new Judging(rules, installation.origins(), calculations);
+        Judging judging = new Judging(rules, installation.origins(), installation::assumedWiring, calculations);
         for (Check<Installation> check : InstallationChecks.all()) judging.apply(check, installation);
         NetworkStudies network = new NetworkStudies(installation, demand);
         for (Check<NetworkStudies> check : NetworkChecks.all()) judging.apply(check, network);
@@ -86,8 +86,7 @@ public final class Assessor {
         Double safeVoltageV = number(rules, "fault.safeVoltageV");
         if (voltageFactor == null || temperatureDegC == null || safeVoltageV == null || measuredLoop == null)
             return Optional.empty();
-        FaultAssumptions assumptions =
-                new FaultAssumptions(voltageFactor, temperatureDegC, safeVoltageV, measuredLoop);
+        FaultAssumptions assumptions = new FaultAssumptions(voltageFactor, temperatureDegC, safeVoltageV, measuredLoop);
         return Optional.of(ProtectionStudies.pathFaults(installation, tables, assumptions));
     }
 

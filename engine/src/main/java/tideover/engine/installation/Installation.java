@@ -8,6 +8,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
+import org.jspecify.annotations.Nullable;
 import tideover.engine.site.Board;
 import tideover.engine.site.ByPass;
 import tideover.engine.site.Circuit;
@@ -21,6 +22,7 @@ import tideover.engine.site.IslandingSwitch;
 import tideover.engine.site.Meter;
 import tideover.engine.site.NeutralEarthSwitch;
 import tideover.engine.site.OperatingState;
+import tideover.engine.site.Origin;
 import tideover.engine.site.Origins;
 import tideover.engine.site.Site;
 import tideover.engine.site.Status;
@@ -34,6 +36,7 @@ public final class Installation {
     private final Site site;
     private final Origins origins;
     private final Map<ThingId, Thing> things;
+    private @Nullable Map<ThingId, List<FactId>> assumed;
     private final Map<ThingId, Status> statuses;
     private final Netlist netlist;
     private final List<OperatingState> states;
@@ -97,7 +100,10 @@ public final class Installation {
     public <T extends Thing> List<T> all(Class<T> type) {
         return (List<T>) byType.computeIfAbsent(
                 type,
-                t -> things.values().stream().filter(t::isInstance).map(type::cast).toList());
+                t -> things.values().stream()
+                        .filter(t::isInstance)
+                        .map(type::cast)
+                        .toList());
     }
 
     public List<Circuit> circuits() {
@@ -110,7 +116,9 @@ public final class Installation {
 
     /** Inverters that can form the voltage of an island. */
     public List<Inverter> formingInverters() {
-        return inverters().stream().filter(i -> i.role() == InverterRole.GRID_FORMING).toList();
+        return inverters().stream()
+                .filter(i -> i.role() == InverterRole.GRID_FORMING)
+                .toList();
     }
 
     public List<IslandingSwitch> islandingSwitches() {
@@ -225,6 +233,30 @@ public final class Installation {
      */
     public List<FactId> gaps(Fed thing) {
         return netlist.gaps(thing.id());
+    }
+
+    /**
+     * Facts about how a thing is connected, its whole way from the supply, that are stated but only assumed: nobody has
+     * looked.
+     */
+    public List<FactId> assumedWiring(ThingId thing) {
+        Map<ThingId, List<FactId>> known = assumed;
+        if (known == null) assumed = known = findAssumed();
+        return netlist.alongTheWay(thing, known);
+    }
+
+    private Map<ThingId, List<FactId>> findAssumed() {
+        Map<ThingId, List<FactId>> all = new HashMap<>();
+        for (Fed fed : all(Fed.class)) {
+            List<FactId> wiring = new ArrayList<>(4);
+            if (fed.fedFrom() != null) wiring.add(fed.fact("fedFrom"));
+            if (fed.neutralFrom() != null) wiring.add(fed.fact("neutralFrom"));
+            if (fed.conductors() != null) wiring.add(fed.fact("conductors"));
+            if (fed instanceof IslandingSwitch device && device.poles() != null) wiring.add(fed.fact("poles"));
+            wiring.removeIf(fact -> origins.of(fact) != Origin.ASSUMED);
+            if (!wiring.isEmpty()) all.put(fed.id(), wiring);
+        }
+        return all;
     }
 
     /** Whether a thing lies on the way of another from the supply, lines only. */

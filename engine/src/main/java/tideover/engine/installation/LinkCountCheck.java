@@ -81,6 +81,7 @@ final class LinkCountCheck implements Check<Installation> {
         draft.on(installation.supply().fact("earthingSystem"));
         for (Thing thing : installation.things()) {
             if (thing instanceof IslandingSwitch) draft.on(thing.fact("poles"));
+            if (thing instanceof Fed && !(thing instanceof Circuit)) draft.on(installation.assumedWiring(thing.id()));
             if (thing instanceof NeutralEarthSwitch || thing instanceof NeutralEarthLink)
                 draft.on(thing.fact("neutralAt"));
         }

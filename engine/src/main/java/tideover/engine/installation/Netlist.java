@@ -94,19 +94,23 @@ final class Netlist {
         return node(source, Terminals.OUTGOING, pen ? Conductor.PEN : Conductor.N);
     }
 
-    /** Along the lines and along the neutral, where it comes from elsewhere. */
     List<FactId> gaps(ThingId thing) {
-        if (gaps.isEmpty()) return List.of();
+        return alongTheWay(thing, gaps);
+    }
+
+    /** What is noted for a thing and for all it is fed through, along the lines and along the neutral. */
+    List<FactId> alongTheWay(ThingId thing, Map<ThingId, List<FactId>> noted) {
+        if (noted.isEmpty()) return List.of();
         Set<FactId> all = new LinkedHashSet<>();
-        gather(thing, new HashSet<>(), all);
+        gather(thing, noted, new HashSet<>(), all);
         return List.copyOf(all);
     }
 
-    private void gather(ThingId thing, Set<ThingId> seen, Set<FactId> all) {
+    private void gather(ThingId thing, Map<ThingId, List<FactId>> noted, Set<ThingId> seen, Set<FactId> all) {
         for (ThingId at = thing; at != null && seen.add(at); at = parents.get(at)) {
-            all.addAll(gaps.getOrDefault(at, List.of()));
+            all.addAll(noted.getOrDefault(at, List.of()));
             if (fed.get(at) instanceof Fed holder && holder.neutralFrom() != null)
-                gather(holder.neutralFrom(), seen, all);
+                gather(holder.neutralFrom(), noted, seen, all);
         }
     }
 
@@ -126,8 +130,7 @@ final class Netlist {
         List<Conductor> known = lines.get(thing);
         if (known != null) return known;
         List<Conductor> found = new ArrayList<>(3);
-        for (Conductor line : LINES)
-            if (edgesAt(node(thing, Terminals.OUTGOING, line)).length > 0) found.add(line);
+        for (Conductor line : LINES) if (edgesAt(node(thing, Terminals.OUTGOING, line)).length > 0) found.add(line);
         List<Conductor> fixed = List.copyOf(found);
         lines.put(thing, fixed);
         return fixed;

@@ -25,7 +25,17 @@ final class Reach {
     private final Map<ThingId, Map<ThingId, Boolean>> joinedBehind = new HashMap<>();
 
     /** What one source reaches: for each node the edge it is reached by, START or UNREACHED; and paths asked for. */
-    private record From(int[] lines, int[] neutrals, @Nullable Path[] paths) {}
+    private static final class From {
+        private final int[] lines;
+        private final int[] neutrals;
+        private final @Nullable Path[] paths;
+
+        From(int[] lines, int[] neutrals) {
+            this.lines = lines;
+            this.neutrals = neutrals;
+            this.paths = new Path[lines.length];
+        }
+    }
 
     /** @param closed whether each edge conducts, by its index */
     Reach(Installation installation, boolean[] closed) {
@@ -43,17 +53,17 @@ final class Reach {
     }
 
     boolean reachesLine(ThingId source, int node) {
-        return from(source).lines()[node] != UNREACHED;
+        return from(source).lines[node] != UNREACHED;
     }
 
     Optional<Path> findLinePath(ThingId source, int node) {
         From from = from(source);
-        return findPath(source, from, from.lines(), node);
+        return findPath(source, from, from.lines, node);
     }
 
     Optional<Path> findNeutralPath(ThingId source, int node) {
         From from = from(source);
-        return findPath(source, from, from.neutrals(), node);
+        return findPath(source, from, from.neutrals, node);
     }
 
     private From from(ThingId source) {
@@ -66,8 +76,7 @@ final class Reach {
         };
         From from = new From(
                 reach(lines, Edge::carriesLine),
-                reach(new int[] {installation.neutralTerminal(source)}, Edge::carriesNeutral),
-                new Path[installation.nodeCount()]);
+                reach(new int[] {installation.neutralTerminal(source)}, Edge::carriesNeutral));
         froms.put(source, from);
         return from;
     }
@@ -100,8 +109,8 @@ final class Reach {
     private Optional<Path> findPath(ThingId source, From from, int[] by, int node) {
         if (by[node] == UNREACHED) return Optional.empty();
         // A node is reached from a source by lines or by neutrals, never by both.
-        Path path = from.paths()[node];
-        if (path == null) from.paths()[node] = path = trace(source, by, node);
+        Path path = from.paths[node];
+        if (path == null) from.paths[node] = path = trace(source, by, node);
         return Optional.of(path);
     }
 

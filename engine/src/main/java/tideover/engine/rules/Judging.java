@@ -5,6 +5,7 @@ import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.function.Function;
 import org.jspecify.annotations.Nullable;
 import tideover.engine.site.FactId;
 import tideover.engine.site.OperatingState;
@@ -17,6 +18,7 @@ public final class Judging {
 
     private final RuleBook rules;
     private final Origins origins;
+    private final Function<ThingId, List<FactId>> assumedWiring;
     private final List<Finding> findings = new ArrayList<>();
     private final Map<FindingKey, List<Phrase>> calculations = new HashMap<>();
     private final Recorder recorder = new Recorder();
@@ -26,11 +28,14 @@ public final class Judging {
     /**
      * @param rules        limits
      * @param origins      where facts come from
+     * @param assumedWiring of a thing: how it is connected, as far as that is only assumed
      * @param calculations whether calculations are kept
      */
-    public Judging(RuleBook rules, Origins origins, Calculations calculations) {
+    public Judging(
+            RuleBook rules, Origins origins, Function<ThingId, List<FactId>> assumedWiring, Calculations calculations) {
         this.rules = rules;
         this.origins = origins;
+        this.assumedWiring = assumedWiring;
         this.trace = calculations == Calculations.KEPT ? recorder : Trace.NONE;
     }
 
@@ -155,9 +160,14 @@ public final class Judging {
             return this;
         }
 
-        /** The rule is kept; stays open instead where the check does not allow assumptions and there are some. */
+        /**
+         * The rule is kept; stays open instead where the check does not allow assumptions and there are some, be it how its
+         * place is connected.
+         */
         public void met(String key, PhraseArg... arguments) {
-            if (requireCheck().onAssumption() == Check.OnAssumption.STAYS_OPEN && !assumptions.isEmpty()) {
+            boolean staysOpen = requireCheck().onAssumption() == Check.OnAssumption.STAYS_OPEN;
+            if (staysOpen) on(assumedWiring.apply(place));
+            if (staysOpen && !assumptions.isEmpty()) {
                 List<Missing> missing = new ArrayList<>();
                 for (FactId fact : assumptions) missing.add(new Missing.AssumedFact(fact));
                 add(Outcome.OPEN, missing, Phrase.of(key, arguments));
@@ -195,7 +205,10 @@ public final class Judging {
 
         /** The rule book has no such limit, or does not cover its topic. */
         public void openForLimit(String limit) {
-            add(Outcome.OPEN, List.of(new Missing.UnknownLimit(limit)), Phrase.of("open.limit", PhraseArg.verbatim(limit)));
+            add(
+                    Outcome.OPEN,
+                    List.of(new Missing.UnknownLimit(limit)),
+                    Phrase.of("open.limit", PhraseArg.verbatim(limit)));
         }
 
         /** The grid operator has not answered. */
@@ -206,8 +219,7 @@ public final class Judging {
 
         private void add(Outcome outcome, List<Missing> missing, Phrase phrase) {
             FindingKey key = new FindingKey(requireCheck().id(), place, state);
-            findings.add(new Finding(
-                    key, outcome, force, measure, source, facts, assumptions, missing, phrase, null));
+            findings.add(new Finding(key, outcome, force, measure, source, facts, assumptions, missing, phrase, null));
             if (trace.isOn()) {
                 calculations.put(key, List.copyOf(recorder.lines));
                 recorder.lines.clear();

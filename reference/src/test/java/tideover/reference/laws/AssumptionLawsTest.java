@@ -13,6 +13,7 @@ import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
 import org.junit.jupiter.params.provider.MethodSource;
 import tideover.engine.installation.InstallationChecks;
 import tideover.engine.network.NetworkChecks;
@@ -83,6 +84,29 @@ class AssumptionLawsTest {
                 }
             }
         }
+    }
+
+    /** How things are connected decides where a neutral and an RCD lie: nobody has looked, so nobody can say. */
+    @ParameterizedTest(name = "{0}: {1}")
+    @CsvSource({
+        "main-board.conductors, neutral.side kitchen",
+        "main-board.conductors, neutral.continuity kitchen",
+        "main-board.fedFrom, rcd.place rcd-house",
+        "main-board.fedFrom, rcd.additional kitchen",
+        "main-board.fedFrom, poles.lines inverter",
+        "rcd-house.conductors, neutral.continuity lights",
+        "backup-fuse.fedFrom, poles.neutral islanding-switch",
+        "annex-board.conductors, link.count inverter",
+        "grid-board.conductors, link.count supply",
+        "meter-panel.fedFrom, poles.pen meter-panel"
+    })
+    void assumedWiringLeavesWhatHangsOnItOpen(String fact, String where) {
+        assertThat(Houses.assess(assumed(Houses.read(CHECKS.resolve("house.yaml")), FactId.of(fact)))
+                        .findings())
+                .filteredOn(
+                        finding -> (finding.key().check() + " " + finding.key().place()).equals(where))
+                .isNotEmpty()
+                .allMatch(finding -> finding.missing().contains(new Missing.AssumedFact(FactId.of(fact))));
     }
 
     static List<Path> troubled() {
