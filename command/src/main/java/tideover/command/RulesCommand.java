@@ -3,6 +3,7 @@ package tideover.command;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Locale;
 import java.util.concurrent.Callable;
 import org.jspecify.annotations.Nullable;
 import picocli.CommandLine.Command;
@@ -35,7 +36,11 @@ final class RulesCommand implements Callable<Integer> {
         if (country == null) {
             for (String book : RuleBooks.NAMES) topics(desk.rules(book, List.of()));
         } else {
-            RuleBook book = desk.rules(country, own);
+            String name = RuleBooks.bookOf(country.toUpperCase(Locale.ROOT));
+            if (!RuleBooks.NAMES.contains(name))
+                throw new Refusal(List.of(
+                        desk.sentence("rules.unknown", country, String.join(", ", RuleBooks.NAMES))));
+            RuleBook book = desk.rules(name, own);
             topics(book);
             for (Limit limit : book.limits()) limit(limit);
         }

@@ -136,6 +136,12 @@ class CommandLineTest {
     }
 
     @Test
+    void aCountryWithoutBookIsSaidWithTheBooksThereAre() {
+        assertThat(run("rules", "XX")).isEqualTo(2);
+        assertThat(err.toString()).contains("no rule book for XX", "IEC, DE, UK, AU, AT");
+    }
+
+    @Test
     void theSchemaIsThePublishedOne() throws IOException {
         assertThat(run("schema")).isZero();
         assertThat(out.toString()).isEqualTo(Files.readString(Path.of("..", "docs", "site.schema.json")));
