@@ -63,8 +63,8 @@ final class Amounts {
     String number(double value, int figures) {
         if (value == 0) return "0";
         int whole = (int) Math.floor(Math.log10(Math.abs(value))) + 1;
-        BigDecimal rounded =
-                new BigDecimal(value).round(new MathContext(Math.max(figures, Math.max(whole, 1)), RoundingMode.HALF_UP));
+        BigDecimal rounded = new BigDecimal(value)
+                .round(new MathContext(Math.max(figures, Math.max(whole, 1)), RoundingMode.HALF_UP));
         String text = rounded.signum() == 0 ? "0" : rounded.stripTrailingZeros().toPlainString();
         return (decimal == '.' ? text : text.replace('.', decimal)).replace('-', '−');
     }

@@ -79,7 +79,9 @@ public final class Wording {
             boolean alone = !several.contains(designation);
             printed.put(
                     thing.id(),
-                    alone ? designation : text("name.ambiguous", designation, thing.id().text()));
+                    alone
+                            ? designation
+                            : text("name.ambiguous", designation, thing.id().text()));
         }
         for (ThingId id : List.of(ThingId.SUPPLY, ThingId.GRID_OPERATOR, ThingId.PLACE)) {
             String designation = site.find(id).map(Thing::designation).orElse(null);
@@ -167,7 +169,9 @@ public final class Wording {
     public String name(ThingId thing) {
         String name = names.get(thing);
         if (name != null) return name;
-        return bundle.find("thing." + thing.text()).map(pattern -> format(pattern)).orElse(thing.text());
+        return bundle.find("thing." + thing.text())
+                .map(pattern -> format(pattern))
+                .orElse(thing.text());
     }
 
     /** The printed names of several things: "a, b and c". */
@@ -183,12 +187,14 @@ public final class Wording {
     /** What a fact is called, without its thing; its field where the thing is not known. */
     public String field(FactId fact) {
         Optional<Thing> thing = installation == null ? Optional.empty() : installation.find(fact.thing());
-        return thing.map(t -> fields.words(ThingKind.sectionOf(t), fact.field())).orElse(fact.field());
+        return thing.map(t -> fields.words(ThingKind.sectionOf(t), fact.field()))
+                .orElse(fact.field());
     }
 
     /** How one gets a fact. */
     FactSource source(FactId fact) {
-        Thing thing = installation == null ? null : installation.find(fact.thing()).orElse(null);
+        Thing thing =
+                installation == null ? null : installation.find(fact.thing()).orElse(null);
         return thing == null ? FactSource.LOOK : fields.source(ThingKind.sectionOf(thing), fact.field());
     }
 
@@ -253,7 +259,10 @@ public final class Wording {
         int figures = Amounts.FIGURES;
         for (PhraseArg one : arguments)
             for (PhraseArg other : arguments)
-                if (one instanceof Amount a && other instanceof Amount b && a.unit() == b.unit() && a.value() < b.value())
+                if (one instanceof Amount a
+                        && other instanceof Amount b
+                        && a.unit() == b.unit()
+                        && a.value() < b.value())
                     while (figures < Amounts.MOST_FIGURES
                             && amount(a.value(), a.unit(), figures).equals(amount(b.value(), b.unit(), figures)))
                         figures++;

@@ -54,6 +54,9 @@ abstract class Box {
     }
 
     static double widest(Pen.Face face, List<String> lines) {
-        return lines.stream().mapToDouble(line -> Type.width(face, Type.SIZE, line)).max().orElse(0);
+        return lines.stream()
+                .mapToDouble(line -> Type.width(face, Type.SIZE, line))
+                .max()
+                .orElse(0);
     }
 }

@@ -45,8 +45,20 @@ final class CircuitBox extends Box {
         }
 
         double width() {
-            return Symbols.CONTACT + device + GAP + residual + STROKES + cable + GAP + LOAD + 1 + name + 2 * GAP + lines
-                    + GAP + MARK;
+            return Symbols.CONTACT
+                    + device
+                    + GAP
+                    + residual
+                    + STROKES
+                    + cable
+                    + GAP
+                    + LOAD
+                    + 1
+                    + name
+                    + 2 * GAP
+                    + lines
+                    + GAP
+                    + MARK;
         }
 
         private static double width(String text) {

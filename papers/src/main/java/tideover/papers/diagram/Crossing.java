@@ -18,10 +18,10 @@ import tideover.papers.diagram.Symbols.Mark;
 final class Crossing {
 
     /** Room above the line for what stands on it [mm]. */
-    static final double ABOVE = 16;
+    static final double ABOVE = 15.5;
 
     /** Room below the line [mm]. */
-    static final double BELOW = 12;
+    static final double BELOW = 10.5;
 
     /** Half the gap in the double line [mm]. */
     static final double HALF_GAP = 4;
@@ -48,7 +48,8 @@ final class Crossing {
     }
 
     /** Where its conductor leaves the grid side; nothing where it is not known what feeds it. */
-    @Nullable Node exit() {
+    @Nullable
+    Node exit() {
         return exit;
     }
 

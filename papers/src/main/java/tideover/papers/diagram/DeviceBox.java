@@ -2,6 +2,7 @@ package tideover.papers.diagram;
 
 import java.util.ArrayList;
 import java.util.List;
+import tideover.engine.rules.Unit;
 import tideover.engine.site.Board;
 import tideover.engine.site.Fed;
 import tideover.engine.site.IslandingSwitch;
@@ -10,14 +11,14 @@ import tideover.engine.site.OvercurrentDevice;
 import tideover.engine.site.OvercurrentKind;
 import tideover.engine.site.ResidualDevice;
 import tideover.engine.site.SurgeProtection;
-import tideover.engine.rules.Unit;
 import tideover.papers.diagram.Pen.Face;
 import tideover.papers.diagram.Symbols.Mark;
 
 /** A meter, fuse, board or RCD group in the path: symbols on the conductor, cable above it, name and data below. */
 final class DeviceBox extends Box {
 
-    private static final double ABOVE = 7.2;
+    private static final double ABOVE = 4.6;
+    private static final double ABOVE_WITH_CABLE = 7.2;
     private static final double BELOW = 6.2;
 
     private final Fed thing;
@@ -28,7 +29,10 @@ final class DeviceBox extends Box {
     private final List<String> data;
 
     private DeviceBox(Fed thing, Side side, Labels labels, List<String> name, List<String> data, double width) {
-        super(width, ABOVE + BELOW + (name.size() + data.size() - 1) * Type.LEADING + 2.4, ABOVE);
+        super(
+                width,
+                above(thing, labels) + BELOW + (name.size() + data.size() - 1) * Type.LEADING + 2.4,
+                above(thing, labels));
         this.thing = thing;
         this.side = side;
         this.labels = labels;
@@ -47,6 +51,10 @@ final class DeviceBox extends Box {
         double text = Math.max(widest(Face.BOLD, name), widest(Face.REGULAR, data));
         double cable = Type.width(Face.REGULAR, Type.SIZE, labels.cable(thing));
         return new DeviceBox(thing, side, labels, name, data, Math.max(Math.max(text, cable), symbols) + 1.5);
+    }
+
+    private static double above(Fed thing, Labels labels) {
+        return labels.cable(thing).isEmpty() ? ABOVE : ABOVE_WITH_CABLE;
     }
 
     private static double symbolLength(Fed thing) {
@@ -70,7 +78,8 @@ final class DeviceBox extends Box {
                 data.add(labels.text("diagram.mainSwitch", labels.amount(board.mainSwitchRatedCurrentA(), Unit.A)));
             data.add(labels.text("diagram.busbar", labels.amount(board.busbarRatedCurrentA(), Unit.A)));
             SurgeProtection surge = board.surgeProtection();
-            if (surge != null && surge != SurgeProtection.NONE) data.add(labels.text("diagram.spd", labels.word(surge)));
+            if (surge != null && surge != SurgeProtection.NONE)
+                data.add(labels.text("diagram.spd", labels.word(surge)));
         }
         if (thing instanceof Meter meter) {
             data.add(labels.word(meter.connection()) + " " + labels.amount(meter.ratedCurrentA(), Unit.A));

@@ -53,8 +53,8 @@ public final class Diagram {
 
     /** What is shown, in words: site, drawing and state. */
     public String title() {
-        String shown = state.map(s -> labels.text("diagram.state", labels.word(s)))
-                .orElse(labels.text("diagram.state.none"));
+        String shown =
+                state.map(s -> labels.text("diagram.state", labels.word(s))).orElse(labels.text("diagram.state.none"));
         return labels.text("diagram.full", labels.name(ThingId.PLACE), labels.text("diagram.title"), shown);
     }
 
@@ -63,7 +63,11 @@ public final class Diagram {
         SvgPen pen = new SvgPen();
         paint(pen);
         return pen.finished(
-                widthMm(), heightMm(), labels.wording().locale().toLanguageTag(), title(), labels.text("diagram.describe"));
+                widthMm(),
+                heightMm(),
+                labels.wording().locale().toLanguageTag(),
+                title(),
+                labels.text("diagram.describe"));
     }
 
     /**

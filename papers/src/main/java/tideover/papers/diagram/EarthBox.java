@@ -8,7 +8,6 @@ import tideover.engine.site.Thing;
 import tideover.papers.diagram.Pen.Anchor;
 import tideover.papers.diagram.Pen.Face;
 import tideover.papers.diagram.Symbols.Mark;
-import tideover.papers.diagram.Symbols.Position;
 
 /** A way to earth: a neutral–earth link or switch, the main earthing terminal, an electrode of its own. */
 final class EarthBox extends Box {
@@ -37,7 +36,12 @@ final class EarthBox extends Box {
     }
 
     private EarthBox(
-            List<Thing> things, Conductor conductor, Labels labels, List<String> bold, List<String> regular, double symbols) {
+            List<Thing> things,
+            Conductor conductor,
+            Labels labels,
+            List<String> bold,
+            List<String> regular,
+            double symbols) {
         super(
                 symbols + Math.max(widest(Face.BOLD, bold), widest(Face.REGULAR, regular)) + 2,
                 Math.max(6.5, (bold.size() + regular.size()) * Type.LEADING + 2),

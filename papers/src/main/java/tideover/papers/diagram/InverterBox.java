@@ -30,7 +30,12 @@ final class InverterBox extends Box {
     private final List<String> data;
 
     private InverterBox(
-            Inverter inverter, Side side, Labels labels, List<Isolator> isolators, int inputs, List<String> name,
+            Inverter inverter,
+            Side side,
+            Labels labels,
+            List<Isolator> isolators,
+            int inputs,
+            List<String> name,
             List<String> data) {
         super(width(inverter, labels, isolators, name, data), height(name, data), ABOVE);
         this.inverter = inverter;
@@ -65,7 +70,10 @@ final class InverterBox extends Box {
     private static double width(
             Inverter inverter, Labels labels, List<Isolator> isolators, List<String> name, List<String> data) {
         double cable = SQUARE + 1 + Type.width(Face.REGULAR, Type.SIZE, labels.cable(inverter));
-        double symbols = SQUARE + isolators.size() * Symbols.CONTACT + STROKES + Symbols.CONTACT
+        double symbols = SQUARE
+                + isolators.size() * Symbols.CONTACT
+                + STROKES
+                + Symbols.CONTACT
                 + (inverter.rcd() == null ? 0 : Symbols.RCD);
         return Math.max(Math.max(symbols, cable), Math.max(widest(Face.BOLD, name), widest(Face.REGULAR, data))) + 1;
     }

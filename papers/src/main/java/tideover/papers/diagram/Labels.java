@@ -113,7 +113,7 @@ final class Labels {
                 ? "1/N " + wording.amount(voltage, Unit.V)
                 : "3/N " + wording.amount(voltage, Unit.RATIO) + "/"
                         // Line to line is √3 of line to neutral; the trade says 400 V for 230 V.
-                        + wording.amount(Math.round(voltage * Math.sqrt(3) / 5) * 5, Unit.V);
+                        + wording.amount(5.0 * Math.round(voltage * Math.sqrt(3) / 5), Unit.V);
     }
 
     /** What must not be overlooked at a circuit: a neutral from elsewhere, a neutral shared. */

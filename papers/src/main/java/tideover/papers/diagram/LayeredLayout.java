@@ -1,5 +1,7 @@
 package tideover.papers.diagram;
 
+import static java.util.Objects.requireNonNull;
+
 import java.util.EnumSet;
 import java.util.HashMap;
 import java.util.List;
@@ -10,6 +12,7 @@ import org.eclipse.elk.alg.layered.options.LayeredOptions;
 import org.eclipse.elk.alg.layered.options.NodePlacementStrategy;
 import org.eclipse.elk.alg.layered.options.OrderingStrategy;
 import org.eclipse.elk.core.data.LayoutMetaDataService;
+import org.eclipse.elk.core.math.ElkPadding;
 import org.eclipse.elk.core.options.CoreOptions;
 import org.eclipse.elk.core.options.Direction;
 import org.eclipse.elk.core.options.EdgeRouting;
@@ -17,7 +20,6 @@ import org.eclipse.elk.core.options.PortConstraints;
 import org.eclipse.elk.core.options.PortSide;
 import org.eclipse.elk.core.options.SizeConstraint;
 import org.eclipse.elk.core.util.BasicProgressMonitor;
-import org.eclipse.elk.core.math.ElkPadding;
 import org.eclipse.elk.graph.ElkBendPoint;
 import org.eclipse.elk.graph.ElkEdge;
 import org.eclipse.elk.graph.ElkEdgeSection;
@@ -63,9 +65,10 @@ final class LayeredLayout {
         for (Graph.Wire wire : graph.wires()) {
             Box from = wire.from.box;
             Box to = wire.to.box;
-            ElkPort out = port(ports, nodes.get(wire.from), PortSide.EAST, 0, from.width(), from.axis());
+            ElkPort out =
+                    port(ports, requireNonNull(nodes.get(wire.from)), PortSide.EAST, 0, from.width(), from.axis());
             double y = to.inputs().get(wire.input);
-            ElkPort in = port(ports, nodes.get(wire.to), PortSide.WEST, wire.input, 0, y);
+            ElkPort in = port(ports, requireNonNull(nodes.get(wire.to)), PortSide.WEST, wire.input, 0, y);
             edges.put(wire, ElkGraphUtil.createSimpleEdge(out, in));
         }
         new LayeredLayoutProvider().layout(root, new BasicProgressMonitor());

@@ -81,8 +81,13 @@ final class PdfPen implements Pen, AutoCloseable {
             stroke(ink, weight);
             content.moveTo((float) xy[0], (float) xy[1]);
             for (int i = 2; i < xy.length; i += 6)
-                content.curveTo((float) xy[i], (float) xy[i + 1], (float) xy[i + 2], (float) xy[i + 3],
-                        (float) xy[i + 4], (float) xy[i + 5]);
+                content.curveTo(
+                        (float) xy[i],
+                        (float) xy[i + 1],
+                        (float) xy[i + 2],
+                        (float) xy[i + 3],
+                        (float) xy[i + 4],
+                        (float) xy[i + 5]);
             content.stroke();
         } catch (IOException e) {
             throw failed(e);

@@ -38,10 +38,35 @@ interface Pen {
     default void ellipse(Ink ink, Weight weight, double cx, double cy, double rx, double ry) {
         // Four Bézier quarters; the usual constant keeps the error below 0.03 % of the radius.
         double k = 0.5522847498;
-        curve(ink, weight, cx + rx, cy, cx + rx, cy + k * ry, cx + k * rx, cy + ry, cx, cy + ry,
-                cx - k * rx, cy + ry, cx - rx, cy + k * ry, cx - rx, cy,
-                cx - rx, cy - k * ry, cx - k * rx, cy - ry, cx, cy - ry,
-                cx + k * rx, cy - ry, cx + rx, cy - k * ry, cx + rx, cy);
+        curve(
+                ink,
+                weight,
+                cx + rx,
+                cy,
+                cx + rx,
+                cy + k * ry,
+                cx + k * rx,
+                cy + ry,
+                cx,
+                cy + ry,
+                cx - k * rx,
+                cy + ry,
+                cx - rx,
+                cy + k * ry,
+                cx - rx,
+                cy,
+                cx - rx,
+                cy - k * ry,
+                cx - k * rx,
+                cy - ry,
+                cx,
+                cy - ry,
+                cx + k * rx,
+                cy - ry,
+                cx + rx,
+                cy - k * ry,
+                cx + rx,
+                cy);
     }
 
     /** The outline of a rectangle. */

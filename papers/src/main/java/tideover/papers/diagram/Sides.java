@@ -2,7 +2,6 @@ package tideover.papers.diagram;
 
 import java.util.ArrayList;
 import java.util.Comparator;
-import java.util.EnumMap;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
@@ -35,14 +34,15 @@ import tideover.papers.diagram.Graph.Node;
 final class Sides {
 
     /** Room above the first circuit of a group [mm]. */
-    private static final double GROUP_GAP = 2.4;
+    private static final double GROUP_GAP = 2;
 
     private final Installation installation;
     private final Labels labels;
     private final double pitch;
     private final double textWidth;
     private final CircuitBox.Columns columns;
-    private final Map<Side, Graph> graphs = new EnumMap<>(Side.class);
+    private final Graph island = new Graph();
+    private final Graph grid = new Graph();
     private final Map<ThingId, Node> nodes = new HashMap<>();
     private final Map<ThingId, Node> busbars = new HashMap<>();
     private final Map<ThingId, Crossing> crossings = new HashMap<>();
@@ -58,9 +58,7 @@ final class Sides {
         this.pitch = pitch;
         this.textWidth = textWidth;
         this.columns = new CircuitBox.Columns(installation.circuits(), labels);
-        for (Side side : Side.values()) graphs.put(side, new Graph());
-        for (IslandingSwitch device : installation.islandingSwitches())
-            if (!isBehindSwitch(device.id())) cross(device);
+        for (IslandingSwitch device : installation.islandingSwitches()) if (!isBehindSwitch(device.id())) cross(device);
         inverters();
         tree();
         byPasses();
@@ -69,7 +67,7 @@ final class Sides {
     }
 
     Graph graph(Side side) {
-        return graphs.get(side);
+        return side == Side.ISLAND ? island : grid;
     }
 
     /** In the order in which they are written. */
@@ -122,7 +120,6 @@ final class Sides {
     }
 
     private void tree() {
-        Graph grid = graph(Side.GRID);
         Supply supply = installation.supply();
         Node root = grid.add(SupplyBox.of(supply, labels), false);
         nodes.put(ThingId.SUPPLY, root);
@@ -138,7 +135,7 @@ final class Sides {
             }
         for (Inverter inverter : installation.inverters()) {
             Node to = outgoing(inverter.fedFrom(), side(inverter.id()));
-            if (to != null) graph(side(inverter.id())).join(nodes.get(inverter.id()), to, 0, Kind.POWER, inverter);
+            if (to != null) graph(side(inverter.id())).join(requireNode(inverter.id()), to, 0, Kind.POWER, inverter);
             grow(inverter.id());
         }
     }
@@ -160,7 +157,13 @@ final class Sides {
                 if (crossing.exit() != null || from == null) continue;
                 Node exit = graph(Side.GRID).add(new PointBox(), false);
                 crossing.exit(exit);
-                graph(Side.GRID).join(from, exit, 0, Kind.POWER, installation.find(parent).orElse(child));
+                graph(Side.GRID)
+                        .join(
+                                from,
+                                exit,
+                                0,
+                                Kind.POWER,
+                                installation.find(parent).orElse(child));
                 continue;
             }
             Node node = place(child, child instanceof Circuit && first ? GROUP_GAP : 0);
@@ -183,11 +186,16 @@ final class Sides {
 
     /** Where an inverter is connected, the outgoing terminals are a point of their own: it joins behind the devices. */
     private void busbar(Thing thing, Node node, Side side) {
-        boolean joined = installation.inverters().stream().anyMatch(i -> thing.id().equals(i.fedFrom()));
+        boolean joined =
+                installation.inverters().stream().anyMatch(i -> thing.id().equals(i.fedFrom()));
         if (!joined) return;
         Node point = graph(side).add(new PointBox(), false);
         graph(side).join(node, point, 0, Kind.POWER, thing);
         busbars.put(thing.id(), point);
+    }
+
+    private Node requireNode(ThingId thing) {
+        return Objects.requireNonNull(nodes.get(thing));
     }
 
     /** Where conductors leave a thing on a side: behind a crossing that is its entry there. */
@@ -214,7 +222,8 @@ final class Sides {
                 continue;
             }
             Node exit = graph(Side.GRID).add(new PointBox(), false);
-            Thing before = installation.find(Objects.requireNonNull(byPass.fedFrom())).orElse(byPass);
+            Thing before =
+                    installation.find(Objects.requireNonNull(byPass.fedFrom())).orElse(byPass);
             graph(Side.GRID).join(from, exit, 0, Kind.POWER, before);
             crossing.exit(exit);
             Node entry = graph(Side.ISLAND).add(new PointBox(), false);
@@ -225,8 +234,10 @@ final class Sides {
     }
 
     private void earths() {
-        for (NeutralEarthSwitch link : installation.neutralEarthSwitches()) link(link, link.neutralAt(), link.earthAt());
-        for (NeutralEarthLink link : installation.all(NeutralEarthLink.class)) link(link, link.neutralAt(), link.earthAt());
+        for (NeutralEarthSwitch link : installation.neutralEarthSwitches())
+            link(link, link.neutralAt(), link.earthAt());
+        for (NeutralEarthLink link : installation.all(NeutralEarthLink.class))
+            link(link, link.neutralAt(), link.earthAt());
         List<Thing> main = new ArrayList<>();
         List<String> lines = new ArrayList<>();
         for (Electrode electrode : installation.electrodes()) {
@@ -251,7 +262,7 @@ final class Sides {
     }
 
     private void near(Node node, Thing thing) {
-        graph(Side.GRID).join(nodes.get(ThingId.SUPPLY), node, 0, Kind.NEAR, thing);
+        graph(Side.GRID).join(requireNode(ThingId.SUPPLY), node, 0, Kind.NEAR, thing);
     }
 
     private void link(Thing link, @Nullable ThingId neutralAt, @Nullable ThingId earthAt) {
@@ -271,7 +282,8 @@ final class Sides {
 
     private void unplaced() {
         for (Thing source : installation.things())
-            if ((source instanceof PvArray || source instanceof Battery) && !nodes.containsKey(source.id())) note(source);
+            if ((source instanceof PvArray || source instanceof Battery) && !nodes.containsKey(source.id()))
+                note(source);
         for (Isolator isolator : installation.all(Isolator.class)) {
             ThingId source = isolator.isolates();
             if (source == null || !nodes.containsKey(source)) note(isolator);

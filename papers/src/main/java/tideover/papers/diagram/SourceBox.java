@@ -44,7 +44,8 @@ final class SourceBox extends Box {
 
     static SourceBox of(Thing source, Side side, Labels labels) {
         List<String> data = new ArrayList<>();
-        if (source instanceof PvArray array) data.add(labels.text("diagram.peak", labels.amount(array.peakPowerW(), Unit.W)));
+        if (source instanceof PvArray array)
+            data.add(labels.text("diagram.peak", labels.amount(array.peakPowerW(), Unit.W)));
         if (source instanceof Battery battery) data.add(labels.amount(battery.usableEnergyWh(), Unit.WH));
         List<Isolator> isolators = labels.isolators(source.id());
         for (Isolator isolator : isolators)

@@ -16,7 +16,7 @@ import tideover.papers.diagram.Symbols.Position;
 final class Strip {
 
     private static final double TITLE = 150;
-    private static final double ROW = 5.2;
+    private static final double ROW = 4.9;
     private static final double SYMBOL = 12;
 
     private final Pen pen;
@@ -44,17 +44,24 @@ final class Strip {
         double x = right - TITLE + 3;
         String site = labels.name(ThingId.PLACE);
         pen.text(Ink.BLACK, Face.BOLD, 4.6, Anchor.START, x, top + 6.2, Type.fitted(Face.BOLD, 4.6, site, TITLE - 50));
-        pen.text(Ink.BLACK, Face.REGULAR, 3.4, Anchor.START, x, top + 11.4, labels.text("diagram.title"));
-        String shown = state.map(s -> labels.text("diagram.state", labels.word(s)))
-                .orElse(labels.text("diagram.state.none"));
-        pen.text(Ink.BLACK, Face.BOLD, 3.4, Anchor.START, x, top + 16.2, shown);
+        pen.text(Ink.BLACK, Face.REGULAR, 3.4, Anchor.START, x, top + 11.2, labels.text("diagram.title"));
+        String shown =
+                state.map(s -> labels.text("diagram.state", labels.word(s))).orElse(labels.text("diagram.state.none"));
+        pen.text(Ink.BLACK, Face.BOLD, 3.4, Anchor.START, x, top + 15.8, shown);
         List<ThingId> sources = state.map(s -> installation.in(s).sources()).orElse(List.of());
         String live = state.isEmpty()
                 ? labels.text("diagram.live.none")
                 : sources.isEmpty()
                         ? labels.text("diagram.live.nothing")
                         : labels.text("diagram.live", labels.wording().names(sources));
-        pen.text(Ink.BLACK, Face.REGULAR, Type.SIZE, Anchor.START, x, top + 21, Type.fitted(Face.REGULAR, Type.SIZE, live, TITLE - 6));
+        pen.text(
+                Ink.BLACK,
+                Face.REGULAR,
+                Type.SIZE,
+                Anchor.START,
+                x,
+                top + 20.2,
+                Type.fitted(Face.REGULAR, Type.SIZE, live, TITLE - 6));
         double end = right - 3;
         field(end, top + 5.4, labels.text("diagram.revision", stamp.revision().shortened()));
         field(end, top + 10, labels.text("diagram.date", stamp.date().toString()));

@@ -20,7 +20,11 @@ final class SvgPen implements Pen {
 
     @Override
     public void begin(String id, String title) {
-        body.append("<g id=\"").append(escaped(id)).append("\"><title>").append(escaped(title)).append("</title>\n");
+        body.append("<g id=\"")
+                .append(escaped(id))
+                .append("\"><title>")
+                .append(escaped(title))
+                .append("</title>\n");
     }
 
     @Override
@@ -50,7 +54,11 @@ final class SvgPen implements Pen {
     }
 
     private StringBuilder path(Ink ink, Weight weight) {
-        return body.append("<path class=\"l").append(ink.letter()).append(' ').append(weight.letter()).append("\" d=\"");
+        return body.append("<path class=\"l")
+                .append(ink.letter())
+                .append(' ')
+                .append(weight.letter())
+                .append("\" d=\"");
     }
 
     private void point(String command, double[] xy, int at) {
@@ -63,21 +71,39 @@ final class SvgPen implements Pen {
         text.chars().filter(c -> c != '\u00a0').forEach(face == Face.BOLD ? bold::add : regular::add);
         body.append("<text class=\"t").append(ink.letter());
         if (face == Face.BOLD) body.append(" w");
-        body.append("\" x=\"").append(number(x)).append("\" y=\"").append(number(y)).append('"');
+        body.append("\" x=\"")
+                .append(number(x))
+                .append("\" y=\"")
+                .append(number(y))
+                .append('"');
         if (size != Type.SIZE) body.append(" font-size=\"").append(number(size)).append('"');
         if (anchor != Anchor.START)
-            body.append(" text-anchor=\"").append(anchor == Anchor.END ? "end" : "middle").append('"');
+            body.append(" text-anchor=\"")
+                    .append(anchor == Anchor.END ? "end" : "middle")
+                    .append('"');
         body.append('>').append(escaped(text.replace('\u00a0', ' '))).append("</text>\n");
     }
 
     /** The whole file. */
     String finished(double width, double height, String language, String title, String description) {
         StringBuilder svg = new StringBuilder(body.length() + (1 << 16));
-        svg.append("<?xml version=\"1.0\" encoding=\"UTF-8\"?>\n<svg xmlns=\"http://www.w3.org/2000/svg\" version=\"1.1\"")
-                .append(" role=\"img\" xml:lang=\"").append(escaped(language))
-                .append("\" width=\"").append(number(width)).append("mm\" height=\"").append(number(height))
-                .append("mm\" viewBox=\"0 0 ").append(number(width)).append(' ').append(number(height)).append("\">\n")
-                .append("<title>").append(escaped(title)).append("</title>\n<desc>").append(escaped(description))
+        svg.append(
+                        "<?xml version=\"1.0\" encoding=\"UTF-8\"?>\n<svg xmlns=\"http://www.w3.org/2000/svg\" version=\"1.1\"")
+                .append(" role=\"img\" xml:lang=\"")
+                .append(escaped(language))
+                .append("\" width=\"")
+                .append(number(width))
+                .append("mm\" height=\"")
+                .append(number(height))
+                .append("mm\" viewBox=\"0 0 ")
+                .append(number(width))
+                .append(' ')
+                .append(number(height))
+                .append("\">\n")
+                .append("<title>")
+                .append(escaped(title))
+                .append("</title>\n<desc>")
+                .append(escaped(description))
                 .append("</desc>\n<style>\n");
         font(svg, Face.REGULAR, 400, regular);
         font(svg, Face.BOLD, 600, bold);
@@ -85,16 +111,27 @@ final class SvgPen implements Pen {
                 .append("path{fill:none}\n");
         for (Ink ink : Ink.values()) {
             String colour = "#%06x".formatted(ink.rgb());
-            svg.append(".l").append(ink.letter()).append("{stroke:").append(colour).append("}.t")
-                    .append(ink.letter()).append("{fill:").append(colour).append("}\n");
+            svg.append(".l")
+                    .append(ink.letter())
+                    .append("{stroke:")
+                    .append(colour)
+                    .append("}.t")
+                    .append(ink.letter())
+                    .append("{fill:")
+                    .append(colour)
+                    .append("}\n");
         }
         for (Weight weight : Weight.values()) {
             svg.append('.').append(weight.letter()).append("{stroke-width:").append(number(weight.width()));
             if (weight.isDashed()) svg.append(";stroke-dasharray:").append(number(Weight.DASH));
             svg.append("}\n");
         }
-        return svg.append("</style>\n<g font-size=\"").append(number(Type.SIZE)).append("\">\n")
-                .append(body).append("</g>\n</svg>\n").toString();
+        return svg.append("</style>\n<g font-size=\"")
+                .append(number(Type.SIZE))
+                .append("\">\n")
+                .append(body)
+                .append("</g>\n</svg>\n")
+                .toString();
     }
 
     private static void font(StringBuilder svg, Face face, int weight, Set<Integer> characters) {
@@ -104,9 +141,11 @@ final class SvgPen implements Pen {
             characters.forEach(subset::add);
             ByteArrayOutputStream bytes = new ByteArrayOutputStream();
             subset.writeToStream(bytes);
-            svg.append("@font-face{font-family:\"Atkinson Hyperlegible Next\";font-weight:").append(weight)
+            svg.append("@font-face{font-family:\"Atkinson Hyperlegible Next\";font-weight:")
+                    .append(weight)
                     .append(";src:url(data:font/ttf;base64,")
-                    .append(Base64.getEncoder().encodeToString(bytes.toByteArray())).append(")}\n");
+                    .append(Base64.getEncoder().encodeToString(bytes.toByteArray()))
+                    .append(")}\n");
         } catch (IOException e) {
             throw new UncheckedIOException("cannot embed the typeface", e);
         }

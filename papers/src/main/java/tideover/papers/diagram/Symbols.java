@@ -107,8 +107,21 @@ final class Symbols {
     }
 
     static void tilde(Axis axis, double u, double v, double r) {
-        axis.curve(u - r, v - 0.3 * r, u - 0.6 * r, v + r, u - 0.3 * r, v + r, u, v,
-                u + 0.3 * r, v - r, u + 0.6 * r, v - r, u + r, v + 0.3 * r);
+        axis.curve(
+                u - r,
+                v - 0.3 * r,
+                u - 0.6 * r,
+                v + r,
+                u - 0.3 * r,
+                v + r,
+                u,
+                v,
+                u + 0.3 * r,
+                v - r,
+                u + 0.6 * r,
+                v - r,
+                u + r,
+                v + 0.3 * r);
     }
 
     /** Long and thin, short and thick, twice; its conductor begins behind it. */
@@ -200,7 +213,8 @@ final class Symbols {
                     axis.line(1.9, 0, 3.7, 1.05);
                     axis.line(1.9, 0, 3.7, -1.05);
                 }
-                if (kind == LoadKind.CAR_CHARGER) axis.area(3.4, 1.3, 2.2, -0.2, 3.1, -0.2, 2.8, -1.3, 4, 0.2, 3.1, 0.2);
+                if (kind == LoadKind.CAR_CHARGER)
+                    axis.area(3.4, 1.3, 2.2, -0.2, 3.1, -0.2, 2.8, -1.3, 4, 0.2, 3.1, 0.2);
                 if (kind == LoadKind.CONTROL) axis.line(2, -0.8, 2.8, 0.8, 3.4, -0.8, 4.2, 0.8);
             }
         }
