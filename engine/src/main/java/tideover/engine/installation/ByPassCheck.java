@@ -34,6 +34,7 @@ final class ByPassCheck implements Check<Installation> {
                     .findFirst();
             List<FactId> missing = missing(installation.byPasses());
             draft.by(limit.get());
+            byPass.ifPresent(found -> draft.on(found.fact("fedFrom")).on(found.fact("leadsTo")));
             if (!missing.isEmpty()) draft.openFor(missing);
             else if (byPass.isPresent())
                 draft.met(

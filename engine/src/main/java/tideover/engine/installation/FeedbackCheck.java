@@ -37,9 +37,11 @@ final class FeedbackCheck implements Check<Installation> {
             Thing device, @Nullable FeedbackContact contact, @Nullable SwitchKind kind, Judging judging) {
         Optional<Limit> limit = judging.limit("feedback.kind");
         Judging.Draft draft = judging.at(device.id()).on(device.fact("feedbackContact"));
+        if (kind != null) draft.on(device.fact("kind"));
         if (limit.isEmpty()) draft.openForLimit("feedback.kind");
         else if (contact == null) draft.by(limit.get()).openFor(device.fact("feedbackContact"));
-        else if (proves(contact, kind)) draft.by(limit.get()).met("feedback.kind.met", name(device.id()), word(contact));
+        else if (proves(contact, kind))
+            draft.by(limit.get()).met("feedback.kind.met", name(device.id()), word(contact));
         else draft.by(limit.get()).notMet("feedback.kind.provesNothing", name(device.id()), word(contact));
     }
 

@@ -24,7 +24,8 @@ final class InterlockCheck implements Check<Installation> {
             Judging.Draft draft = judging.at(byPass.id()).on(byPass.fact("kind"));
             if (limit.isEmpty()) draft.openForLimit("bypass.interlock");
             else if (byPass.kind() == null) draft.by(limit.get()).openFor(byPass.fact("kind"));
-            else if (byPass.kind() == ByPassKind.PLAIN) draft.by(limit.get()).notMet("bypass.interlock.none", name(byPass.id()));
+            else if (byPass.kind() == ByPassKind.PLAIN)
+                draft.by(limit.get()).notMet("bypass.interlock.none", name(byPass.id()));
             else draft.by(limit.get()).met("bypass.interlock.met", name(byPass.id()));
         }
     }

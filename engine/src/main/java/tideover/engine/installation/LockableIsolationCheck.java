@@ -44,7 +44,7 @@ final class LockableIsolationCheck implements Check<Installation> {
         for (Isolator isolator : installation.all(Isolator.class)) {
             if (isolator.isolates() == null) unknown.add(isolator.fact("isolates"));
             if (!source.id().equals(isolator.isolates())) continue;
-            draft.on(isolator.fact("lockable")).on(isolator.fact("kind"));
+            draft.on(isolator.fact("isolates")).on(isolator.fact("lockable")).on(isolator.fact("kind"));
             if (isolator.kind() == IsolatorKind.CONTACTOR) contactor = isolator;
             else if (isolator.kind() == null) unknown.add(isolator.fact("kind"));
             else if (isolator.lockable() == null) unknown.add(isolator.fact("lockable"));

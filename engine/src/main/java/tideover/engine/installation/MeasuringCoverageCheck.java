@@ -38,8 +38,10 @@ final class MeasuringCoverageCheck implements Check<Installation> {
             }
             List<ThingId> unseen = new ArrayList<>(0);
             Set<FactId> missing = new LinkedHashSet<>();
+            Set<FactId> assumed = new LinkedHashSet<>();
             for (Thing thing : installation.things()) {
                 if (!(thing instanceof Circuit || thing instanceof Inverter) || !(thing instanceof Fed fed)) continue;
+                assumed.addAll(installation.assumedWiring(fed.id()));
                 List<ThingId> way = installation.wayFromSupply(fed.id());
                 if (way.contains(meter.id())) continue;
                 if (way.contains(ThingId.SUPPLY)) unseen.add(fed.id());
@@ -49,10 +51,7 @@ final class MeasuringCoverageCheck implements Check<Installation> {
                 judging.at(id).by(limit.get()).notMet("measuring.coverage.unseen", name(id), name(meter.id()));
             if (!missing.isEmpty()) judging.at(meter.id()).by(limit.get()).openFor(List.copyOf(missing));
             else if (unseen.isEmpty())
-                judging.at(meter.id())
-                        .by(limit.get())
-                        .on(meter.fact("fedFrom"))
-                        .met("measuring.coverage.all", name(meter.id()));
+                judging.at(meter.id()).by(limit.get()).on(assumed).met("measuring.coverage.all", name(meter.id()));
         }
     }
 }

@@ -41,7 +41,8 @@ final class MeasuringFuseCheck implements Check<Installation> {
                 draft.openFor(missing);
             } else if (fuseA > limitA) {
                 draft.measure(fuseA, limitA, Unit.A);
-                draft.notMet("measuring.neutralFuse.above", name(meter.id()), amount(fuseA, Unit.A), amount(limitA, Unit.A));
+                draft.notMet(
+                        "measuring.neutralFuse.above", name(meter.id()), amount(fuseA, Unit.A), amount(limitA, Unit.A));
             } else {
                 draft.measure(fuseA, limitA, Unit.A);
                 draft.met("measuring.neutralFuse.met", name(meter.id()), amount(fuseA, Unit.A), amount(limitA, Unit.A));

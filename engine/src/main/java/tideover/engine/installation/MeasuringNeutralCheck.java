@@ -65,6 +65,7 @@ final class MeasuringNeutralCheck implements Check<Installation> {
         }
         judging.at(meter.id())
                 .by(limit)
+                .on(meter.fact("needsMeasuringNeutral"))
                 .on(meter.fact("measuringNeutralFrom"))
                 .met("measuring.neutral.met", name(meter.id()), name(bar));
     }

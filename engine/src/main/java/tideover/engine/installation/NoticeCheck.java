@@ -2,12 +2,11 @@ package tideover.engine.installation;
 
 import static tideover.engine.rules.PhraseArg.name;
 
+import java.util.HashMap;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
-import java.util.Set;
-import java.util.stream.Collectors;
 import tideover.engine.rules.Check;
 import tideover.engine.rules.Judging;
 import tideover.engine.rules.Limit;
@@ -32,10 +31,8 @@ final class NoticeCheck implements Check<Installation> {
     @Override
     public void judge(Installation installation, Judging judging) {
         if (installation.inverters().isEmpty()) return;
-        Set<ThingId> noticed = installation.all(Notice.class).stream()
-                .map(Notice::at)
-                .filter(at -> at != null)
-                .collect(Collectors.toSet());
+        Map<ThingId, Notice> noticed = new HashMap<>();
+        for (Notice notice : installation.all(Notice.class)) if (notice.at() != null) noticed.put(notice.at(), notice);
         List<FactId> unplaced = installation.all(Notice.class).stream()
                 .filter(notice -> notice.at() == null)
                 .map(notice -> notice.fact("at"))
@@ -44,7 +41,8 @@ final class NoticeCheck implements Check<Installation> {
             Judging.Draft draft = judging.at(place);
             Optional<Limit> limit = judging.limit(limitId);
             if (limit.isEmpty()) draft.openForLimit(limitId);
-            else if (noticed.contains(place)) draft.by(limit.get()).met("notice.present.met", name(place));
+            else if (noticed.containsKey(place))
+                draft.by(limit.get()).on(noticed.get(place).fact("at")).met("notice.present.met", name(place));
             else if (!unplaced.isEmpty()) draft.by(limit.get()).openFor(unplaced);
             else draft.by(limit.get()).notMet("notice.present.none", name(place));
         });

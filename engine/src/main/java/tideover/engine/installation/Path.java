@@ -33,7 +33,8 @@ public record Path(ThingId source, List<Edge> edges) {
 
     /** Whether the supply cable of a thing lies on the way. */
     public boolean passes(ThingId thing) {
-        for (Edge edge : edges) if (edge.part() == Edge.Part.FEED && edge.thing().id().equals(thing)) return true;
+        for (Edge edge : edges)
+            if (edge.part() == Edge.Part.FEED && edge.thing().id().equals(thing)) return true;
         return false;
     }
 }

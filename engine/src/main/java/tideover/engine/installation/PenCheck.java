@@ -32,7 +32,8 @@ final class PenCheck implements Check<Installation> {
         Optional<Limit> limit = judging.limit("poles.pen");
         Set<ThingId> switched = new LinkedHashSet<>();
         for (Edge edge : installation.edges())
-            if (edge.part() == Edge.Part.CONTACT && edge.conductor() == Conductor.PEN) switched.add(edge.thing().id());
+            if (edge.part() == Edge.Part.CONTACT && edge.conductor() == Conductor.PEN)
+                switched.add(edge.thing().id());
         for (Thing thing : installation.things()) {
             if (!(thing instanceof Fed fed) || fed.conductors() != null && !fed.has(Conductor.PEN)) continue;
             Judging.Draft draft = judging.at(fed.id()).on(fed.fact("conductors"));

@@ -116,7 +116,9 @@ final class Reach {
 
     private Path trace(ThingId source, int[] by, int end) {
         int length = 0;
-        for (int at = end; by[at] != START; at = installation.edges().get(by[at]).other(at)) length++;
+        for (int at = end;
+                by[at] != START;
+                at = installation.edges().get(by[at]).other(at)) length++;
         Edge[] edges = new Edge[length];
         int at = end;
         while (by[at] != START) {
@@ -141,7 +143,8 @@ final class Reach {
             int[] by = reach(
                     new int[] {start},
                     edge -> edge.carriesNeutral()
-                            && !(edge.part() == Edge.Part.FEED && edge.thing().id().equals(rcd)));
+                            && !(edge.part() == Edge.Part.FEED
+                                    && edge.thing().id().equals(rcd)));
             if (by[installation.neutralTerminal(source)] != UNREACHED) return true;
             for (Edge edge : installation.edges())
                 if (edge.earthsNeutral() && closed[edge.index()] && by[edge.from()] != UNREACHED) return true;

@@ -26,7 +26,8 @@ final class SeparationCheck implements Check<Installation> {
     public void judge(Installation installation, Judging judging) {
         View island = installation.in(OperatingState.ISLAND_GRID_DEAD);
         for (Inverter source : installation.formingInverters()) {
-            Judging.Draft draft = judging.at(source.id(), OperatingState.ISLAND_GRID_DEAD).on(source.fact("fedFrom"));
+            Judging.Draft draft =
+                    judging.at(source.id(), OperatingState.ISLAND_GRID_DEAD).on(source.fact("fedFrom"));
             installation.islandingSwitches().forEach(device -> draft.on(device.fact("poles")));
             if (!installation.gaps(source).isEmpty()) {
                 draft.openFor(installation.gaps(source));

@@ -66,6 +66,7 @@ final class SharedNeutralCheck implements Check<Installation> {
         for (ThingId id : partners) {
             if (!(installation.findFed(id).orElse(null) instanceof Circuit partner)) continue;
             missing.addAll(installation.gaps(partner));
+            draft.on(partner.fact("conductors")).on(installation.assumedWiring(id));
             if (connected.lines(partner).stream().anyMatch(lines::contains)) sameLine.add(id);
             if (installation.staysOn(partner) != installation.staysOn(circuit)) otherSide.add(id);
         }

@@ -49,6 +49,13 @@ public final class Demand {
         return Optional.of(on(lines, load.powerW() / (voltageV * powerFactorRatio)));
     }
 
+    /** What a circuit's current rests on. */
+    public List<FactId> facts(Circuit circuit) {
+        if (circuit.load() != null && circuit.load().demandCurrentA() != null)
+            return List.of(circuit.fact("load.demandCurrentA"));
+        return List.of(circuit.fact("load.powerW"), circuit.fact("load.powerFactorRatio"));
+    }
+
     /** What of a circuit's load is missing to know its current. */
     public List<FactId> missing(Circuit circuit) {
         return findCurrentA(circuit).isPresent() ? List.of() : List.of(circuit.fact("load.powerW"));
@@ -57,7 +64,9 @@ public final class Demand {
     /** Worst credible current of several circuits together on each line [A]; circuits without a known load are left out. */
     public PerLine togetherA(Collection<Circuit> circuits) {
         return new PerLine(
-                togetherA(circuits, Conductor.L1), togetherA(circuits, Conductor.L2), togetherA(circuits, Conductor.L3));
+                togetherA(circuits, Conductor.L1),
+                togetherA(circuits, Conductor.L2),
+                togetherA(circuits, Conductor.L3));
     }
 
     private double togetherA(Collection<Circuit> circuits, Conductor line) {

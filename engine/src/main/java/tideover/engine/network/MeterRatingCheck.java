@@ -24,7 +24,8 @@ final class MeterRatingCheck implements Check<NetworkStudies> {
     public void judge(NetworkStudies studies, Judging judging) {
         Optional<Limit> limit = judging.limit("measuring.directLargestA");
         for (Meter meter : studies.installation().meters()) {
-            if (meter.connection() != MeterConnection.DIRECT || !studies.installation().isTouched(meter)) continue;
+            if (meter.connection() != MeterConnection.DIRECT
+                    || !studies.installation().isTouched(meter)) continue;
             Judging.Draft draft = judging.at(meter.id()).on(meter.fact("ratedCurrentA"));
             Optional<Upstream> before = Upstream.find(studies.installation(), meter.id());
             Double beforeA = before.map(b -> b.device().ratedCurrentA()).orElse(null);

@@ -9,4 +9,5 @@ import tideover.engine.installation.Installation;
  * @param installation the netlist
  * @param demand       what flows; nothing where the rule book says nothing of coincidence
  */
-public record NetworkStudies(Installation installation, @Nullable Demand demand) {}
+public record NetworkStudies(
+        Installation installation, @Nullable Demand demand) {}

@@ -53,16 +53,9 @@ final class SwitchFeedInCheck implements Check<NetworkStudies> {
         draft.measure(fedA.largest(), allowedA, Unit.A);
         if (fedA.largest() > allowedA)
             draft.notMet(
-                    "switch.feedIn.above",
-                    name(device.id()),
-                    amount(fedA.largest(), Unit.A),
-                    amount(allowedA, Unit.A));
+                    "switch.feedIn.above", name(device.id()), amount(fedA.largest(), Unit.A), amount(allowedA, Unit.A));
         else if (!missing.isEmpty()) draft.openFor(missing);
         else
-            draft.met(
-                    "switch.feedIn.met",
-                    name(device.id()),
-                    amount(fedA.largest(), Unit.A),
-                    amount(allowedA, Unit.A));
+            draft.met("switch.feedIn.met", name(device.id()), amount(fedA.largest(), Unit.A), amount(allowedA, Unit.A));
     }
 }

@@ -62,7 +62,7 @@ final class SwitchLoadCheck implements Check<NetworkStudies> {
         }
         List<Circuit> circuits = demand.circuitsBehind(device.id());
         for (Circuit circuit : circuits) {
-            draft.on(circuit.fact("load.powerW"));
+            draft.on(demand.facts(circuit));
             missing.addAll(demand.missing(circuit));
         }
         PerLine drawnA = demand.togetherA(circuits);
@@ -79,7 +79,10 @@ final class SwitchLoadCheck implements Check<NetworkStudies> {
         for (Circuit circuit : circuits)
             demand.findCurrentA(circuit)
                     .ifPresent(currentA -> judging.trace()
-                            .line("calculation.demand.circuit", name(circuit.id()), amount(currentA.largest(), Unit.A)));
+                            .line(
+                                    "calculation.demand.circuit",
+                                    name(circuit.id()),
+                                    amount(currentA.largest(), Unit.A)));
         judging.trace()
                 .line(
                         "calculation.demand.together",
@@ -100,8 +103,8 @@ final class SwitchLoadCheck implements Check<NetworkStudies> {
         double nextA = nextSize(allowedA + 0.5);
         List<ThingId> moved = toMove(demand, circuits, allowedA);
         List<ThingId> movedWithNext = toMove(demand, circuits, nextA);
-        List<PhraseArg> said = new ArrayList<>(List.of(
-                name(device.id()), amount(worstA, Unit.A), amount(allowedA, Unit.A), amount(largerA, Unit.A)));
+        List<PhraseArg> said = new ArrayList<>(
+                List.of(name(device.id()), amount(worstA, Unit.A), amount(allowedA, Unit.A), amount(largerA, Unit.A)));
         String ways = "one";
         if (!moved.isEmpty()) {
             said.add(names(moved));

@@ -1,5 +1,6 @@
 package tideover.engine.network;
 
+import java.util.List;
 import java.util.Optional;
 import tideover.engine.installation.Installation;
 import tideover.engine.site.FactId;
@@ -23,10 +24,18 @@ public record Upstream(ThingId holder, String field, OvercurrentDevice device) {
                 OvercurrentDevice main = installation.supply().mainFuse();
                 return main == null ? Optional.empty() : Optional.of(new Upstream(id, "mainFuse", main));
             }
-            OvercurrentDevice own = installation.findFed(id).map(Fed::protection).orElse(null);
+            OvercurrentDevice own =
+                    installation.findFed(id).map(Fed::protection).orElse(null);
             if (own != null) return Optional.of(new Upstream(id, "protection", own));
         }
         return Optional.empty();
+    }
+
+    /** What is known of the device: kind, curve of a breaker, rated current. */
+    public List<FactId> facts() {
+        FactId kind = new FactId(holder, field + ".kind");
+        if (device.curve() == null) return List.of(kind, ratedCurrent());
+        return List.of(kind, new FactId(holder, field + ".curve"), ratedCurrent());
     }
 
     /** The fact of the device's rated current. */

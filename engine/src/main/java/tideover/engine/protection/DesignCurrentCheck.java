@@ -9,6 +9,7 @@ import tideover.engine.rules.Check;
 import tideover.engine.rules.Judging;
 import tideover.engine.rules.Limit;
 import tideover.engine.rules.Unit;
+import tideover.engine.site.Circuit;
 import tideover.engine.site.Fed;
 import tideover.engine.site.OperatingState;
 import tideover.engine.site.Thing;
@@ -44,17 +45,23 @@ final class DesignCurrentCheck implements Check<ProtectionStudies> {
                 ? judging.at(fed.id(), OperatingState.CONNECTED).by(limit)
                 : judging.at(fed.id()).by(limit);
         overload.before().ifPresent(before -> draft.on(before.ratedCurrent()));
-        draft.on(fed.fact("cable.crossSectionMm2")).on(fed.fact("cable.method"));
-        if (fed.cable() != null && fed.cable().groupedCircuits() != null) draft.on(fed.fact("cable.groupedCircuits"));
+        draft.on(Overload.ampacityFacts(fed));
+        if (fed instanceof Circuit circuit && studies.demand() != null)
+            draft.on(studies.demand().facts(circuit));
         overload.ampacity().ifPresent(ampacity -> explain(ampacity, overload.factorRatio(), judging));
         if (isTooThin && ratedA != null && ampacityA != null)
             draft.measure(ratedA, ampacityA, Unit.A)
-                    .notMet("overload.design.section", name(fed.id()), amount(ratedA, Unit.A), amount(ampacityA, Unit.A));
+                    .notMet(
+                            "overload.design.section",
+                            name(fed.id()),
+                            amount(ratedA, Unit.A),
+                            amount(ampacityA, Unit.A));
         else if (drawsTooMuch && designA != null && ratedA != null)
             draft.measure(designA, ratedA, Unit.A)
                     .notMet("overload.design.device", name(fed.id()), amount(designA, Unit.A), amount(ratedA, Unit.A));
         else if (!overload.missing().isEmpty()) draft.openFor(overload.missing());
-        else if (designA == null || ratedA == null || ampacityA == null) draft.openForLimit("switch.coincidence.lighting");
+        else if (designA == null || ratedA == null || ampacityA == null)
+            draft.openForLimit("switch.coincidence.lighting");
         else
             draft.measure(ratedA, ampacityA, Unit.A)
                     .met(

@@ -85,8 +85,7 @@ final class DisconnectionCheck implements Check<ProtectionStudies> {
             .thenComparing(story -> story.clearing() instanceof Clearing.Never)
             .thenComparingDouble(story -> -story.currentA());
 
-    private static void judge(
-            ProtectionStudies studies, FaultStudy faults, Fed fed, Worst worst, Judging judging) {
+    private static void judge(ProtectionStudies studies, FaultStudy faults, Fed fed, Worst worst, Judging judging) {
         FaultStory story = worst.story();
         CircuitRole role = role(fed, judging);
         EarthingSystem system = story.system() == EarthingSystem.TT ? EarthingSystem.TT : EarthingSystem.TN_S;
@@ -119,7 +118,11 @@ final class DisconnectionCheck implements Check<ProtectionStudies> {
             else draft.notMet("fault.disconnection.late." + how, said);
         } else if (story.clearing() instanceof Clearing.BySourceShutdown by) {
             PhraseArg[] said = {
-                name(fed.id()), current, name(by.source()), amount(by.latestS(), Unit.S), limit,
+                name(fed.id()),
+                current,
+                name(by.source()),
+                amount(by.latestS(), Unit.S),
+                limit,
                 amount(by.voltageLeftV(), Unit.V)
             };
             if (inTime) draft.met("fault.disconnection.met.shutdown", said);
@@ -140,7 +143,8 @@ final class DisconnectionCheck implements Check<ProtectionStudies> {
                 || circuit.load().kind() == LoadKind.SUB_SUPPLY;
         String id = sockets ? "fault.finalSocketsUpToA" : "fault.finalFixedUpToA";
         double upToA = judging.limit(id).map(Limit::requireNumber).orElse(Double.POSITIVE_INFINITY);
-        Double ratedA = circuit.protection() == null ? null : circuit.protection().ratedCurrentA();
+        Double ratedA =
+                circuit.protection() == null ? null : circuit.protection().ratedCurrentA();
         return ratedA == null || ratedA <= upToA ? CircuitRole.FINAL : CircuitRole.DISTRIBUTION;
     }
 }

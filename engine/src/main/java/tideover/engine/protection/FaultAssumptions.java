@@ -8,4 +8,5 @@ package tideover.engine.protection;
  * @param safeVoltageV      voltage a source that has shut down may leave, line to earth [V]
  * @param measuredLoopRatio  share of U0/Ia a measured loop may reach; the only margin on a measured loop
  */
-public record FaultAssumptions(double voltageFactorRatio, double loopTemperatureDegC, double safeVoltageV, double measuredLoopRatio) {}
+public record FaultAssumptions(
+        double voltageFactorRatio, double loopTemperatureDegC, double safeVoltageV, double measuredLoopRatio) {}

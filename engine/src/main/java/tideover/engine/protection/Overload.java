@@ -58,7 +58,8 @@ record Overload(
         if (before.isEmpty()) missing.add(fed.fact("protection.ratedCurrentA"));
         before.filter(b -> b.device().ratedCurrentA() == null).ifPresent(b -> missing.add(b.ratedCurrent()));
         Optional<InstalledAmpacity> ampacity = ampacity(studies, fed, judging, missing);
-        double factorRatio = judging.limit("ampacity.factor").map(Limit::requireNumber).orElse(1.0);
+        double factorRatio =
+                judging.limit("ampacity.factor").map(Limit::requireNumber).orElse(1.0);
         return new Overload(designA(studies, fed, missing), before, ampacity, factorRatio, missing);
     }
 
@@ -71,7 +72,9 @@ record Overload(
             missing.addAll(studies.demand().missing(circuit));
             return studies.demand().findCurrentA(circuit).map(PerLine::largest).orElse(null);
         }
-        double drawnA = studies.demand().togetherA(studies.demand().circuitsBehind(fed.id())).largest();
+        double drawnA = studies.demand()
+                .togetherA(studies.demand().circuitsBehind(fed.id()))
+                .largest();
         PerLine fedA = PerLine.ZERO;
         for (Inverter inverter : studies.demand().invertersBehind(fed.id()))
             fedA = fedA.plus(studies.demand().findFeedInA(inverter).orElse(PerLine.ZERO));
@@ -99,7 +102,9 @@ record Overload(
                         cable.insulation() == null ? Insulation.PVC : cable.insulation(),
                         cable.method(),
                         // A line-to-line circuit without neutral loads two conductors, like line and neutral.
-                        lines == 1 || lines == 2 && !fed.has(Conductor.N) ? LoadedConductors.TWO : LoadedConductors.THREE,
+                        lines == 1 || lines == 2 && !fed.has(Conductor.N)
+                                ? LoadedConductors.TWO
+                                : LoadedConductors.THREE,
                         cable.crossSectionMm2(),
                         cable.groupedCircuits() == null ? 1 : cable.groupedCircuits(),
                         ambientDegC);
@@ -107,13 +112,26 @@ record Overload(
         return found;
     }
 
+    /** What the ampacity rests on. */
+    static List<FactId> ampacityFacts(Fed fed) {
+        return List.of(
+                fed.fact("cable.crossSectionMm2"),
+                fed.fact("cable.method"),
+                fed.fact("cable.material"),
+                fed.fact("cable.insulation"),
+                fed.fact("cable.groupedCircuits"),
+                fed.fact("cable.ambientDegC"));
+    }
+
     /** Rated current of the device before the cable, I_n [A]; nothing if not known. */
-    @Nullable Double ratedA() {
+    @Nullable
+    Double ratedA() {
         return before.map(b -> b.device().ratedCurrentA()).orElse(null);
     }
 
     /** Ampacity as laid with all factors, I_z [A]; nothing if not known. */
-    @Nullable Double ampacityA() {
+    @Nullable
+    Double ampacityA() {
         return ampacity.map(a -> a.currentA() * factorRatio).orElse(null);
     }
 }

@@ -17,6 +17,7 @@ import tideover.engine.installation.Path;
 import tideover.engine.installation.View;
 import tideover.engine.network.EarthReturn;
 import tideover.engine.network.Impedances;
+import tideover.engine.network.Upstream;
 import tideover.engine.rules.Trace;
 import tideover.engine.rules.Unit;
 import tideover.engine.site.Circuit;
@@ -131,7 +132,10 @@ final class PathFaults implements FaultStudy {
     }
 
     private double voltageV(@Nullable Inverter inverter, List<FactId> facts) {
-        if (inverter != null) return inverter.islandVoltageV() == null ? NOMINAL_VOLTAGE_V : inverter.islandVoltageV();
+        if (inverter != null) {
+            facts.add(inverter.fact("islandVoltageV"));
+            return inverter.islandVoltageV() == null ? NOMINAL_VOLTAGE_V : inverter.islandVoltageV();
+        }
         Supply supply = installation.supply();
         facts.add(supply.fact("nominalVoltageV"));
         double nominalVoltageV = supply.nominalVoltageV() == null ? NOMINAL_VOLTAGE_V : supply.nominalVoltageV();
@@ -189,8 +193,10 @@ final class PathFaults implements FaultStudy {
             List<FactId> unknown = impedances.missing(edge);
             ohm += impedances.ohm(edge);
             for (FactId fact : unknown) if (!missing.contains(fact)) missing.add(fact);
-            if (edge.part() == Edge.Part.FEED && ((Fed) edge.thing()).cable() != null)
+            if (edge.part() == Edge.Part.FEED && ((Fed) edge.thing()).cable() != null) {
                 facts.add(edge.thing().fact("cable.lengthM"));
+                facts.add(edge.thing().fact("cable.crossSectionMm2"));
+            }
             if (edge.part() == Edge.Part.ELECTRODE) facts.add(edge.thing().fact("resistanceOhm"));
             if (edge.part() == Edge.Part.NETWORK_EARTH) facts.add(edge.thing().fact("networkElectrodeOhm"));
         }
@@ -246,23 +252,34 @@ final class PathFaults implements FaultStudy {
             ResidualDevice rcd = fed.rcd();
             if (rcd != null && back != null && !view.isByPassedByNeutral(fed.id(), there.source())) {
                 acting.add(fed.id());
-                best = quicker(best, residual(fed, rcd, currentA, facts, missing, trace));
+                best = quicker(best, residual(fed, rcd, currentA, missing, trace));
             }
             if (fed.protection() != null)
                 best = quicker(best, overcurrent(fed.id(), "protection", fed.protection(), currentA, missing, trace));
         }
         if (inverter != null && limited && back != null)
             best = quicker(best, shutdown(inverter, facts, missing, trace));
+        if (best instanceof Clearing.ByDevice by) facts.addAll(facts(by));
         return best instanceof Clearing.Never && !missing.isEmpty() ? new Clearing.Unknown(missing) : best;
     }
 
+    /** Of two that are equally quick the one nearer to the fault. */
     private static Clearing quicker(Clearing a, Clearing b) {
-        return b.latestS() < a.latestS() ? b : a;
+        return b.latestS() <= a.latestS() ? b : a;
     }
 
-    private Clearing residual(
-            Fed fed, ResidualDevice rcd, double currentA, List<FactId> facts, List<FactId> missing, Trace trace) {
-        facts.add(fed.fact("rcd.ratedResidualCurrentA"));
+    /** What is known of the device that ends the fault; others may be otherwise without harm. */
+    private List<FactId> facts(Clearing.ByDevice by) {
+        Fed fed = installation.findFed(by.device()).orElse(null);
+        if (by.kind() == Clearing.DeviceKind.RESIDUAL_CURRENT)
+            return List.of(new FactId(by.device(), "rcd.ratedResidualCurrentA"), new FactId(by.device(), "rcd.delay"));
+        OvercurrentDevice device = fed == null ? installation.supply().mainFuse() : fed.protection();
+        return device == null
+                ? List.of()
+                : new Upstream(by.device(), fed == null ? "mainFuse" : "protection", device).facts();
+    }
+
+    private Clearing residual(Fed fed, ResidualDevice rcd, double currentA, List<FactId> missing, Trace trace) {
         if (rcd.ratedResidualCurrentA() == null) {
             missing.add(fed.fact("rcd.ratedResidualCurrentA"));
             return new Clearing.Never();

@@ -13,7 +13,10 @@ import tideover.engine.network.Demand;
  * @param faults       what happens on a fault; nothing where the rule book does not cover fault protection
  */
 public record ProtectionStudies(
-        Installation installation, Tables tables, @Nullable Demand demand, @Nullable FaultStudy faults) {
+        Installation installation,
+        Tables tables,
+        @Nullable Demand demand,
+        @Nullable FaultStudy faults) {
 
     /** Faults by the simple method of one path. */
     public static FaultStudy pathFaults(Installation installation, Tables tables, FaultAssumptions assumptions) {

@@ -32,7 +32,8 @@ final class ProtectiveConductorCheck implements Check<ProtectionStudies> {
     }
 
     private static void judge(Circuit circuit, Judging.Draft draft) {
-        EquipmentClass equipment = circuit.load() == null ? null : circuit.load().equipmentClass();
+        EquipmentClass equipment =
+                circuit.load() == null ? null : circuit.load().equipmentClass();
         if (circuit.conductors() == null) draft.openFor(circuit.fact("conductors"));
         else if (circuit.has(Conductor.PE) || circuit.has(Conductor.PEN))
             draft.met("fault.protectiveConductor.met", name(circuit.id()));

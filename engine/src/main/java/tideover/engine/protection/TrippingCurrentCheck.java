@@ -3,7 +3,9 @@ package tideover.engine.protection;
 import static tideover.engine.rules.PhraseArg.amount;
 import static tideover.engine.rules.PhraseArg.name;
 
+import java.util.List;
 import java.util.Optional;
+import tideover.engine.network.Upstream;
 import tideover.engine.rules.Check;
 import tideover.engine.rules.Judging;
 import tideover.engine.rules.Limit;
@@ -41,8 +43,8 @@ final class TrippingCurrentCheck implements Check<ProtectionStudies> {
         double allowedA = limit.requireNumber() * ampacityA;
         Judging.Draft draft = judging.at(fed.id())
                 .by(limit)
-                .on(fed.fact("cable.crossSectionMm2"))
-                .on(fed.fact("cable.method"))
+                .on(Overload.ampacityFacts(fed))
+                .on(overload.before().map(Upstream::facts).orElse(List.of()))
                 .measure(trippingA, allowedA, Unit.A);
         PhraseArg[] said = {name(fed.id()), amount(trippingA, Unit.A), amount(allowedA, Unit.A)};
         if (trippingA > allowedA) draft.notMet("overload.tripping.above", said);

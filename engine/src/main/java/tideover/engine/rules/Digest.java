@@ -20,7 +20,8 @@ public record Digest(String hex) {
     /** The digest of bytes. */
     public static Digest of(byte[] bytes) {
         try {
-            return new Digest(HexFormat.of().formatHex(MessageDigest.getInstance("SHA-256").digest(bytes)));
+            return new Digest(HexFormat.of()
+                    .formatHex(MessageDigest.getInstance("SHA-256").digest(bytes)));
         } catch (NoSuchAlgorithmException e) {
             throw new IllegalStateException("every Java platform has SHA-256", e);
         }

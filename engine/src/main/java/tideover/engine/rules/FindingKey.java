@@ -12,8 +12,8 @@ import tideover.engine.site.ThingId;
  * @param place thing it concerns
  * @param state the worst state, or nothing where the state does not matter
  */
-public record FindingKey(String check, ThingId place, @Nullable OperatingState state)
-        implements Comparable<FindingKey> {
+public record FindingKey(
+        String check, ThingId place, @Nullable OperatingState state) implements Comparable<FindingKey> {
 
     private static final Comparator<FindingKey> ORDER = Comparator.comparing(FindingKey::check)
             .thenComparing(FindingKey::place)

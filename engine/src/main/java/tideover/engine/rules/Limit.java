@@ -31,7 +31,8 @@ public record Limit(
 
     /** The number. @throws IllegalStateException if this limit is a choice */
     public double requireNumber() {
-        if (number == null) throw new IllegalStateException("limit %s of %s is a choice, no number".formatted(id, book));
+        if (number == null)
+            throw new IllegalStateException("limit %s of %s is a choice, no number".formatted(id, book));
         return number;
     }
 

@@ -109,6 +109,45 @@ class AssumptionLawsTest {
                 .allMatch(finding -> finding.missing().contains(new Missing.AssumedFact(FactId.of(fact))));
     }
 
+    /** Whatever else may be met on an assumption names it. */
+    @ParameterizedTest(name = "{0}: {1}")
+    @CsvSource({
+        "heat-pump.protection.curve, fault.disconnection heat-pump CONNECTED",
+        "heat-pump.protection.ratedCurrentA, fault.disconnection heat-pump CONNECTED",
+        "heat-pump.cable.crossSectionMm2, fault.disconnection heat-pump CONNECTED",
+        "rcd-house.rcd.delay, fault.disconnection kitchen CONNECTED",
+        "rcd-house.rcd.ratedResidualCurrentA, fault.disconnection kitchen ISLAND_GRID_DEAD",
+        "inverter.islandVoltageV, fault.disconnection heat-pump ISLAND_GRID_DEAD",
+        "inverter.shutOffTimeS, fault.disconnection heat-pump ISLAND_GRID_DEAD",
+        "kitchen.cable.ambientDegC, overload.design kitchen -",
+        "kitchen.cable.groupedCircuits, overload.design kitchen -",
+        "kitchen.cable.insulation, overload.design kitchen -",
+        "kitchen.cable.material, overload.design kitchen -",
+        "kitchen.load.powerW, overload.design kitchen -",
+        "kitchen.cable.method, overload.tripping kitchen -",
+        "kitchen.protection.kind, overload.tripping kitchen -",
+        "kitchen.load.powerW, switch.load islanding-switch CONNECTED",
+        "inverter.feedInPowerW, switch.feedIn islanding-switch CONNECTED",
+        "islanding-switch.kind, feedback.kind islanding-switch -",
+        "isolator-inverter.isolates, isolation.lockable inverter -",
+        "by-pass.leadsTo, bypass.present islanding-switch -",
+        "notice-supply.at, notice.present supply -",
+        "system-meter.needsMeasuringNeutral, measuring.neutral system-meter -",
+        "supply.mainFuse.ratedCurrentA, measuring.rating system-meter -",
+        "oven.conductors, neutral.shared kitchen -",
+        "grid-board.fedFrom, measuring.coverage system-meter -"
+    })
+    void assumptionIsNamedByWhatIsMetOnIt(String fact, String key) {
+        assertThat(Houses.assess(assumed(Houses.read(CHECKS.resolve("house.yaml")), FactId.of(fact)))
+                        .findings())
+                .filteredOn(finding -> finding.key().toString().equals(key))
+                .singleElement()
+                .satisfies(finding -> {
+                    assertThat(finding.outcome()).isEqualTo(Outcome.MET);
+                    assertThat(finding.assumptions()).contains(FactId.of(fact));
+                });
+    }
+
     static List<Path> troubled() {
         return Houses.yamlBelow(Houses.EXAMPLES.resolve("troubled"));
     }

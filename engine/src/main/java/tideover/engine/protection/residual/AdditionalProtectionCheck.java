@@ -46,8 +46,7 @@ final class AdditionalProtectionCheck implements Check<ProtectionStudies> {
         Optional<Limit> limit = judging.limit("rcd.additional.socketsA");
         for (Circuit circuit : installation.circuits()) {
             if (!installation.isTouched(circuit) || !concerns(circuit, judging)) continue;
-            if (limit.isEmpty())
-                judging.at(circuit.id()).openForLimit("rcd.additional.socketsA");
+            if (limit.isEmpty()) judging.at(circuit.id()).openForLimit("rcd.additional.socketsA");
             else if (!installation.gaps(circuit).isEmpty())
                 judging.at(circuit.id()).by(limit.get()).openFor(installation.gaps(circuit));
             else judge(installation, circuit, limit.get(), judging);
@@ -62,7 +61,8 @@ final class AdditionalProtectionCheck implements Check<ProtectionStudies> {
                     .map(limit -> limit.is(Demand.REQUIRED))
                     .orElse(true);
         if (kind != LoadKind.SOCKETS) return false;
-        Double ratedA = circuit.protection() == null ? null : circuit.protection().ratedCurrentA();
+        Double ratedA =
+                circuit.protection() == null ? null : circuit.protection().ratedCurrentA();
         double upToA = judging.limit("rcd.additional.socketsUpToA")
                 .map(Limit::requireNumber)
                 .orElse(Double.POSITIVE_INFINITY);
@@ -127,8 +127,7 @@ final class AdditionalProtectionCheck implements Check<ProtectionStudies> {
     }
 
     /** A device on the way that is sensitive enough, else one that may be, else the most sensitive; none works behind a PEN. */
-    private static @Nullable Fed best(
-            Installation installation, Circuit circuit, OperatingState state, double limitA) {
+    private static @Nullable Fed best(Installation installation, Circuit circuit, OperatingState state, double limitA) {
         if (circuit.has(Conductor.PEN)) return null;
         Fed best = null;
         for (Fed holder : Rcds.onWay(installation, circuit, state)) {

@@ -11,8 +11,8 @@ import tideover.engine.protection.ProtectionStudies;
 import tideover.engine.rules.Check;
 import tideover.engine.rules.Judging;
 import tideover.engine.rules.Limit;
-import tideover.engine.site.FeedDirection;
 import tideover.engine.site.Fed;
+import tideover.engine.site.FeedDirection;
 import tideover.engine.site.ThingId;
 
 /** An RCD with a source behind it is fed from its load side too and must be made for it (IEC 61009-1, marking). */

@@ -45,8 +45,10 @@ final class InverterCableCheck implements Check<ProtectionStudies> {
             Judging.Draft draft = judging.at(inverter.id(), OperatingState.CONNECTED)
                     .on(installation.supply().fact("earthingSystem"));
             if (limit.isEmpty()) draft.openForLimit("rcd.inverterCableTt");
-            else if (earthing == null) draft.by(limit.get()).openFor(installation.supply().fact("earthingSystem"));
-            else if (!installation.gaps(inverter).isEmpty()) draft.by(limit.get()).openFor(installation.gaps(inverter));
+            else if (earthing == null)
+                draft.by(limit.get()).openFor(installation.supply().fact("earthingSystem"));
+            else if (!installation.gaps(inverter).isEmpty())
+                draft.by(limit.get()).openFor(installation.gaps(inverter));
             else judge(installation, inverter, draft.by(limit.get()));
         }
     }
@@ -66,7 +68,11 @@ final class InverterCableCheck implements Check<ProtectionStudies> {
         else if (demanded == null) draft.openFor(inverter.fact("residualType"));
         else if (device.type().compareTo(demanded) < 0)
             draft.notMet(
-                    "rcd.inverterCable.type", name(inverter.id()), name(holder.id()), word(device.type()), word(demanded));
+                    "rcd.inverterCable.type",
+                    name(inverter.id()),
+                    name(holder.id()),
+                    word(device.type()),
+                    word(demanded));
         else if (device.ratedResidualCurrentA() == null) draft.openFor(holder.fact("rcd.ratedResidualCurrentA"));
         else if (largestA != null && device.ratedResidualCurrentA() > largestA)
             draft.measure(device.ratedResidualCurrentA(), largestA, Unit.RESIDUAL_A)

@@ -54,8 +54,7 @@ final class RatedCurrentCheck implements Check<ProtectionStudies> {
         }
     }
 
-    private static void judge(
-            Installation installation, Fed holder, double ratedA, Limit limit, Judging.Draft draft) {
+    private static void judge(Installation installation, Fed holder, double ratedA, Limit limit, Judging.Draft draft) {
         Optional<Upstream> before = Upstream.find(installation, holder.id());
         Double beforeA = before.map(b -> b.device().ratedCurrentA()).orElse(null);
         double sumA = limit.is(Demand.UPSTREAM_OR_SUM) ? largestSumA(installation, holder) : Double.POSITIVE_INFINITY;
@@ -95,7 +94,8 @@ final class RatedCurrentCheck implements Check<ProtectionStudies> {
             double sumA = 0;
             for (Fed fed : behind) {
                 if (!installation.lines(fed.id()).contains(line)) continue;
-                Double nextA = fed.protection() == null ? null : fed.protection().ratedCurrentA();
+                Double nextA =
+                        fed.protection() == null ? null : fed.protection().ratedCurrentA();
                 if (nextA == null) return Double.POSITIVE_INFINITY;
                 sumA += nextA;
             }

@@ -10,7 +10,6 @@ import tideover.engine.rules.Check;
 import tideover.engine.site.Circuit;
 import tideover.engine.site.Converter;
 import tideover.engine.site.Fed;
-import tideover.engine.site.Inverter;
 import tideover.engine.site.Load;
 import tideover.engine.site.OperatingState;
 import tideover.engine.site.RcdType;
@@ -50,7 +49,8 @@ final class Rcds {
 
     /** Whether island operation or the plan touches a device or anything fed through it. */
     static boolean isTouched(Installation installation, Fed holder) {
-        if (installation.isTouched(holder) || !installation.sourcesBehind(holder.id()).isEmpty()) return true;
+        if (installation.isTouched(holder)
+                || !installation.sourcesBehind(holder.id()).isEmpty()) return true;
         for (Circuit circuit : circuitsBehind(installation, holder)) if (installation.isTouched(circuit)) return true;
         return false;
     }

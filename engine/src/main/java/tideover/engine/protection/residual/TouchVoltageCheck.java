@@ -68,8 +68,7 @@ final class TouchVoltageCheck implements Check<ProtectionStudies> {
             }
     }
 
-    private static void judge(
-            Installation installation, Fed holder, Worst found, Limit limit, Judging.Draft draft) {
+    private static void judge(Installation installation, Fed holder, Worst found, Limit limit, Judging.Draft draft) {
         Double ratedA = Rcds.device(holder).ratedResidualCurrentA();
         draft.on(holder.fact("rcd.ratedResidualCurrentA"));
         for (Electrode electrode : installation.electrodes()) {

@@ -50,7 +50,8 @@ final class TypeCheck implements Check<ProtectionStudies> {
             if (!installation.isTouched(circuit)) continue;
             List<Fed> onWay = Rcds.onWay(installation, circuit, OperatingState.CONNECTED);
             if (!onWay.isEmpty())
-                nearest.computeIfAbsent(onWay.get(onWay.size() - 1), h -> new ArrayList<>()).add(circuit);
+                nearest.computeIfAbsent(onWay.get(onWay.size() - 1), h -> new ArrayList<>())
+                        .add(circuit);
         }
         nearest.forEach((holder, circuits) -> {
             if (limit.isEmpty()) judging.at(holder.id()).openForLimit("rcd.type");
