@@ -10,6 +10,7 @@ import tideover.engine.rules.Force;
 import tideover.engine.rules.Outcome;
 import tideover.engine.rules.Phrase;
 import tideover.engine.rules.PhraseArg;
+import tideover.engine.rules.Topic;
 import tideover.engine.site.FactId;
 import tideover.engine.site.ThingId;
 
@@ -96,7 +97,8 @@ public final class CheckReport {
         }
         if (!questions.limits().isEmpty()) {
             line("  ", wording.text("report.limits", PhraseArg.verbatim(books()), PhraseArg.count(questions.openForLimits())));
-            line(INDENT, String.join(", ", questions.limits()));
+            for (Topic topic : questions.topics()) line(INDENT, "· " + wording.word(topic));
+            line(INDENT, wording.text("report.limits.how"));
         }
         if (!assessment.calculations().isEmpty()) for (Finding finding : findings) finding(finding);
     }

@@ -9,6 +9,7 @@ import java.util.Map;
 import java.util.Set;
 import tideover.engine.rules.Finding;
 import tideover.engine.rules.Missing;
+import tideover.engine.rules.Topic;
 import tideover.engine.site.FactId;
 import tideover.engine.site.FactSource;
 
@@ -82,6 +83,15 @@ final class OpenQuestions {
     /** Limits the rule book does not have. */
     List<String> limits() {
         return limits;
+    }
+
+    /** What the rule book says nothing about, in the words of the trade. */
+    List<Topic> topics() {
+        return limits.stream()
+                .flatMap(limit -> Topic.findByLimit(limit).stream())
+                .distinct()
+                .sorted()
+                .toList();
     }
 
     /** Number of findings that are open because the rule book has no limit. */
