@@ -2,8 +2,10 @@ package tideover.engine.installation;
 
 import static tideover.engine.rules.PhraseArg.name;
 
+import java.util.Optional;
 import tideover.engine.rules.Check;
 import tideover.engine.rules.Judging;
+import tideover.engine.rules.Limit;
 import tideover.engine.site.Conductor;
 import tideover.engine.site.Inverter;
 import tideover.engine.site.OperatingState;
@@ -24,11 +26,17 @@ final class SeparationCheck implements Check<Installation> {
 
     @Override
     public void judge(Installation installation, Judging judging) {
+        Optional<Limit> limit = judging.limit("poles.lines");
         View island = installation.in(OperatingState.ISLAND_GRID_DEAD);
         for (Inverter source : installation.formingInverters()) {
             Judging.Draft draft =
                     judging.at(source.id(), OperatingState.ISLAND_GRID_DEAD).on(source.fact("fedFrom"));
             installation.islandingSwitches().forEach(device -> draft.on(device.fact("poles")));
+            if (limit.isEmpty()) {
+                draft.openForLimit("poles.lines");
+                continue;
+            }
+            draft.by(limit.get());
             if (!installation.gaps(source).isEmpty()) {
                 draft.openFor(installation.gaps(source));
             } else if (reachesGrid(island, source)) {

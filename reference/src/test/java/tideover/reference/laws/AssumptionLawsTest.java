@@ -148,6 +148,19 @@ class AssumptionLawsTest {
                 });
     }
 
+    static List<Path> everyHouse() {
+        return Houses.all();
+    }
+
+    @ParameterizedTest
+    @MethodSource("everyHouse")
+    void whatIsJudgedNamesWhereItsLimitStands(Path house) {
+        assertThat(Houses.assess(Houses.read(house)).findings())
+                .filteredOn(finding -> finding.outcome() != Outcome.OPEN)
+                .isNotEmpty()
+                .allMatch(finding -> finding.source() != null);
+    }
+
     static List<Path> troubled() {
         return Houses.yamlBelow(Houses.EXAMPLES.resolve("troubled"));
     }
