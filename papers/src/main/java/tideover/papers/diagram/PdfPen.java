@@ -19,6 +19,11 @@ final class PdfPen implements Pen, AutoCloseable {
 
     private static final float POINTS_PER_MM = 72 / 25.4f;
 
+    /** Ends of lines; square ones close the corners where one conductor is drawn on from another. */
+    private static final int BUTT = 0;
+
+    private static final int SQUARE = 2;
+
     private final PDPageContentStream content;
     private final Map<Face, PDFont> fonts = new EnumMap<>(Face.class);
 
@@ -98,6 +103,7 @@ final class PdfPen implements Pen, AutoCloseable {
         content.setStrokingColor(new Color(ink.rgb()));
         content.setLineWidth((float) weight.width());
         content.setLineDashPattern(weight.isDashed() ? new float[] {(float) Weight.DASH} : new float[0], 0);
+        content.setLineCapStyle(weight.isDashed() ? BUTT : SQUARE);
     }
 
     @Override

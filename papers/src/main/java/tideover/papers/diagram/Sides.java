@@ -145,8 +145,7 @@ final class Sides {
         for (Fed fed : installation.all(Fed.class))
             if (parent.equals(fed.fedFrom()) && !(fed instanceof Inverter)) children.add(fed);
         // The way to the line runs uppermost, groups stand before single circuits.
-        children.sort(Comparator.comparing(
-                child -> crossings.containsKey(child.id()) ? 0 : child instanceof Circuit ? 2 : 1));
+        children.sort(Comparator.comparing(child -> leadsToLine(child.id()) ? 0 : child instanceof Circuit ? 2 : 1));
         boolean first = true;
         for (Fed child : children) {
             if (nodes.containsKey(child.id())) continue;
@@ -171,6 +170,12 @@ final class Sides {
             if (from != null) graph(side).join(from, node, 0, Kind.POWER, child);
             grow(child.id());
         }
+    }
+
+    /** Whether an islanding switch on the line is fed through a thing. */
+    private boolean leadsToLine(ThingId thing) {
+        return crossings.keySet().stream()
+                .anyMatch(device -> installation.wayFromSupply(device).contains(thing));
     }
 
     private Node place(Fed thing, double above) {

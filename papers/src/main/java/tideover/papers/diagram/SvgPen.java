@@ -89,7 +89,7 @@ final class SvgPen implements Pen {
         StringBuilder svg = new StringBuilder(body.length() + (1 << 16));
         svg.append(
                         "<?xml version=\"1.0\" encoding=\"UTF-8\"?>\n<svg xmlns=\"http://www.w3.org/2000/svg\" version=\"1.1\"")
-                .append(" role=\"img\" xml:lang=\"")
+                .append(" class=\"td-diagram\" role=\"img\" xml:lang=\"")
                 .append(escaped(language))
                 .append("\" width=\"")
                 .append(number(width))
@@ -107,24 +107,18 @@ final class SvgPen implements Pen {
                 .append("</desc>\n<style>\n");
         font(svg, Face.REGULAR, 400, regular);
         font(svg, Face.BOLD, 600, bold);
-        svg.append("text{font-family:\"Atkinson Hyperlegible Next\",\"DejaVu Sans\",sans-serif}\n.w{font-weight:600}\n")
-                .append("path{fill:none}\n");
+        rule(svg, "text", "font-family:\"Atkinson Hyperlegible Next\",\"DejaVu Sans\",sans-serif");
+        rule(svg, ".w", "font-weight:600");
+        rule(svg, "path", "fill:none");
         for (Ink ink : Ink.values()) {
             String colour = "#%06x".formatted(ink.rgb());
-            svg.append(".l")
-                    .append(ink.letter())
-                    .append("{stroke:")
-                    .append(colour)
-                    .append("}.t")
-                    .append(ink.letter())
-                    .append("{fill:")
-                    .append(colour)
-                    .append("}\n");
+            rule(svg, ".l" + ink.letter(), "stroke:" + colour);
+            rule(svg, ".t" + ink.letter(), "fill:" + colour);
         }
         for (Weight weight : Weight.values()) {
-            svg.append('.').append(weight.letter()).append("{stroke-width:").append(number(weight.width()));
-            if (weight.isDashed()) svg.append(";stroke-dasharray:").append(number(Weight.DASH));
-            svg.append("}\n");
+            // Square ends close the corners where one conductor is drawn on from another.
+            String ends = weight.isDashed() ? ";stroke-dasharray:" + number(Weight.DASH) : ";stroke-linecap:square";
+            rule(svg, "." + weight.letter(), "stroke-width:" + number(weight.width()) + ends);
         }
         return svg.append("</style>\n<g font-size=\"")
                 .append(number(Type.SIZE))
@@ -132,6 +126,15 @@ final class SvgPen implements Pen {
                 .append(body)
                 .append("</g>\n</svg>\n")
                 .toString();
+    }
+
+    /** Rules reach no further than the drawing, which may stand inside a page with rules of its own. */
+    private static void rule(StringBuilder svg, String selector, String declarations) {
+        svg.append(".td-diagram ")
+                .append(selector)
+                .append('{')
+                .append(declarations)
+                .append("}\n");
     }
 
     private static void font(StringBuilder svg, Face face, int weight, Set<Integer> characters) {

@@ -91,6 +91,18 @@ class DiagramTest {
         assertThat(crossed).isEmpty();
     }
 
+    @ParameterizedTest
+    @MethodSource("soundHouses")
+    void noConductorCrossesAnother(Path house) throws Exception {
+        List<Line> conductors = new DrawnSheet(
+                        diagram(Houses.read(house)).in(OperatingState.CONNECTED).svg())
+                .conductors();
+        List<String> crossings = new ArrayList<>();
+        for (Line one : conductors)
+            for (Line other : conductors) if (one.crosses(other)) crossings.add(one + " and " + other);
+        assertThat(crossings).isEmpty();
+    }
+
     /** Letters inside a symbol: M in the circle of a motor, Wh in that of a meter. */
     private static boolean isInSymbol(Text text) {
         return text.words().equals("M") || text.words().equals("Wh");

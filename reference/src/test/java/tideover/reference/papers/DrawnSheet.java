@@ -4,6 +4,7 @@ import java.io.ByteArrayInputStream;
 import java.io.InputStream;
 import java.nio.charset.StandardCharsets;
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.List;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
@@ -24,7 +25,20 @@ final class DrawnSheet {
     record Text(String words, float size, Area area) {}
 
     /** A straight line. */
-    record Line(float x1, float y1, float x2, float y2) {}
+    record Line(float x1, float y1, float x2, float y2) {
+
+        /** Whether an upright and a level line cross, each inside the other: where one ends on the other they are joined. */
+        boolean crosses(Line other) {
+            return x1 == x2 && other.y1 == other.y2 && other.passes(x1, y1, y2);
+        }
+
+        private boolean passes(float x, float from, float to) {
+            return x > Math.min(x1, x2) + 0.05f
+                    && x < Math.max(x1, x2) - 0.05f
+                    && y1 > Math.min(from, to) + 0.05f
+                    && y1 < Math.max(from, to) - 0.05f;
+        }
+    }
 
     /** A rectangle. */
     record Area(float left, float top, float right, float bottom) {
@@ -53,6 +67,7 @@ final class DrawnSheet {
     private final Document svg;
     private final List<Text> texts = new ArrayList<>();
     private final List<Line> lines = new ArrayList<>();
+    private final List<Line> inState = new ArrayList<>();
 
     /** @param text a well-formed SVG file; anything else fails */
     DrawnSheet(String text) throws Exception {
@@ -63,8 +78,9 @@ final class DrawnSheet {
         for (Element element : elements("path")) {
             String way = element.getAttribute("d");
             // Conductors only: hairlines belong to symbols, areas and curves too.
-            boolean conductor = element.getAttribute("class").matches("l[a-z] [nfxb]");
-            if (conductor && !way.contains("C")) lines(way);
+            if (way.contains("C")) continue;
+            if (element.getAttribute("class").matches("l[a-z] [nfxb]")) lines(way, lines);
+            if (element.getAttribute("class").matches("l[a-z] [fx]")) lines(way, inState);
         }
     }
 
@@ -109,7 +125,7 @@ final class DrawnSheet {
         return new Text(words, em, new Area(left, y - 0.66f * em, left + width, y));
     }
 
-    private void lines(String way) {
+    private static void lines(String way, List<Line> lines) {
         Matcher point = POINT.matcher(way);
         float x = 0;
         float y = 0;
@@ -129,6 +145,23 @@ final class DrawnSheet {
     /** Conductors, drawn or dashed, and busbars. */
     List<Line> lines() {
         return lines;
+    }
+
+    /** Conductors alone, of a drawing that shows a state; level ones that go on from one another as one line. */
+    List<Line> conductors() {
+        List<Line> joined = new ArrayList<>();
+        List<Line> level = new ArrayList<>();
+        for (Line line : inState) (line.y1() == line.y2() ? level : joined).add(line);
+        level.sort(Comparator.comparing(Line::y1).thenComparing(line -> Math.min(line.x1(), line.x2())));
+        for (Line line : level) {
+            float from = Math.min(line.x1(), line.x2());
+            float to = Math.max(line.x1(), line.x2());
+            Line last = joined.isEmpty() ? line : joined.get(joined.size() - 1);
+            if (last.y1() == line.y1() && last.y2() == line.y1() && from <= last.x2() + 0.05f && from >= last.x1())
+                joined.set(joined.size() - 1, new Line(last.x1(), line.y1(), Math.max(to, last.x2()), line.y1()));
+            else joined.add(new Line(from, line.y1(), to, line.y1()));
+        }
+        return joined;
     }
 
     float width() {
