@@ -14,7 +14,10 @@ import java.util.stream.Stream;
 import tideover.engine.assessment.Assessment;
 import tideover.engine.assessment.Assessor;
 import tideover.engine.rules.RuleBook;
+import tideover.engine.site.FactId;
 import tideover.engine.site.Site;
+import tideover.engine.site.Thing;
+import tideover.engine.site.ThingId;
 import tideover.files.FieldTable;
 import tideover.files.SiteFileResult;
 import tideover.files.SiteFiles;
@@ -104,6 +107,25 @@ public final class Houses {
 
     public static Assessment explain(Site site) {
         return ASSESSOR.explain(site, rules(site));
+    }
+
+    /** Every single fact that a site states of its supply and its things, groups of facts taken apart. */
+    public static List<FactId> facts(Site site) {
+        List<FactId> facts = new ArrayList<>();
+        List<Thing> things = new ArrayList<>(site.planned().values());
+        things.add(site.house().supply());
+        for (Thing thing : things)
+            for (var part : thing.getClass().getRecordComponents()) {
+                if (part.getName().equals("id") || thing.value(part.getName()) == null) continue;
+                if (!(thing.value(part.getName()) instanceof Record inner) || inner instanceof ThingId) {
+                    facts.add(thing.fact(part.getName()));
+                    continue;
+                }
+                for (var nested : inner.getClass().getRecordComponents())
+                    if (thing.value(part.getName() + "." + nested.getName()) != null)
+                        facts.add(thing.fact(part.getName() + "." + nested.getName()));
+            }
+        return facts;
     }
 
     /** What is neither met nor not applicable, one a line as in the files beside the examples: outcome, check, place, state. */

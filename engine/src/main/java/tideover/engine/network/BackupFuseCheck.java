@@ -36,7 +36,10 @@ final class BackupFuseCheck implements Check<NetworkStudies> {
         Optional<Upstream> before = Upstream.find(studies.installation(), device.id());
         draft.on(device.fact("largestBackupFuseA"));
         if (before.isEmpty()) {
-            draft.notMet("switch.backupFuse.none", name(device.id()));
+            // Every supply has a main fuse, and nobody has seen it; or nobody knows what lies before the switch.
+            List<FactId> gaps = studies.installation().gaps(device);
+            draft.openFor(
+                    gaps.isEmpty() ? List.of(studies.installation().supply().fact("mainFuse.ratedCurrentA")) : gaps);
             return;
         }
         draft.on(before.get().ratedCurrent());

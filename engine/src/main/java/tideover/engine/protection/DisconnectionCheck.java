@@ -52,6 +52,8 @@ final class DisconnectionCheck implements Check<ProtectionStudies> {
             if (!(thing instanceof Fed fed) || !concerns(installation, fed)) continue;
             if (studies.faults() == null) {
                 judging.at(fed.id()).openForLimit("fault.voltageFactor");
+            } else if (installation.supply().earthingSystem() == null) {
+                judging.at(fed.id()).openFor(installation.supply().fact("earthingSystem"));
             } else if (!installation.gaps(fed).isEmpty()) {
                 judging.at(fed.id()).openFor(installation.gaps(fed));
             } else {

@@ -184,6 +184,21 @@ class AssumptionLawsTest {
         }
     }
 
+    /** Not stated means that there is none: a measuring neutral can be seen to be missing. */
+    private static final Set<String> NONE_IF_NOT_STATED = Set.of("measuringNeutralFrom");
+
+    @ParameterizedTest
+    @MethodSource("houses")
+    void whatNobodyKnowsIsNeverCalledAMistake(Path house) {
+        Site site = Houses.read(house);
+        for (FactId fact : Houses.facts(site)) {
+            if (NONE_IF_NOT_STATED.contains(fact.field())) continue;
+            assertThat(Houses.assess(forgotten(site, fact)).findings())
+                    .as("without %s", fact)
+                    .noneMatch(finding -> finding.outcome() == Outcome.NOT_MET);
+        }
+    }
+
     private static boolean staysOpen(Check<?> check) {
         return check.onAssumption() == Check.OnAssumption.STAYS_OPEN;
     }

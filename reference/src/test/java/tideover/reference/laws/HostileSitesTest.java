@@ -3,7 +3,6 @@ package tideover.reference.laws;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import java.nio.file.Path;
-import java.util.ArrayList;
 import java.util.List;
 import java.util.Set;
 import java.util.stream.Stream;
@@ -20,7 +19,6 @@ import tideover.engine.rules.Outcome;
 import tideover.engine.site.EarthingSystem;
 import tideover.engine.site.FactId;
 import tideover.engine.site.Site;
-import tideover.engine.site.Thing;
 import tideover.engine.site.ThingId;
 import tideover.reference.GeneratedSites;
 import tideover.reference.Houses;
@@ -147,7 +145,7 @@ class HostileSitesTest {
     @Test
     void isJudgedWithoutAnyOfItsFacts() {
         Site site = Houses.read(HOUSE);
-        List<FactId> facts = facts(site);
+        List<FactId> facts = Houses.facts(site);
         assertThat(facts).hasSizeGreaterThan(200);
         for (int i = 0; i < facts.size(); i++) {
             Site less = site.with(facts.get(i), null);
@@ -167,24 +165,6 @@ class HostileSitesTest {
                 throw new AssertionError("house of seed " + seed, e);
             }
         }
-    }
-
-    private static List<FactId> facts(Site site) {
-        List<FactId> facts = new ArrayList<>();
-        List<Thing> things = new ArrayList<>(site.planned().values());
-        things.add(site.house().supply());
-        for (Thing thing : things)
-            for (var part : thing.getClass().getRecordComponents()) {
-                if (part.getName().equals("id") || thing.value(part.getName()) == null) continue;
-                if (!(thing.value(part.getName()) instanceof Record inner) || inner instanceof ThingId) {
-                    facts.add(thing.fact(part.getName()));
-                    continue;
-                }
-                for (var nested : inner.getClass().getRecordComponents())
-                    if (thing.value(part.getName() + "." + nested.getName()) != null)
-                        facts.add(thing.fact(part.getName() + "." + nested.getName()));
-            }
-        return facts;
     }
 
     /** Judged, explained, and each number a number. */
