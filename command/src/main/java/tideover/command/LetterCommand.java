@@ -9,7 +9,7 @@ import picocli.CommandLine.Option;
 import picocli.CommandLine.Parameters;
 import tideover.engine.assessment.Assessment;
 import tideover.files.SiteFileResult;
-import tideover.papers.OperatorLetter;
+import tideover.papers.handover.OperatorLetter;
 
 /** Makes the letter to the grid operator with the questions that only it can answer. */
 @Command(name = "letter", resourceBundle = "tideover.command.help", mixinStandardHelpOptions = true)
@@ -20,7 +20,10 @@ final class LetterCommand implements Callable<Integer> {
     @Parameters(paramLabel = "SITE", arity = "1")
     private Path site = Path.of("");
 
-    @Option(names = {"-o", "--output"}, paramLabel = "FILE.pdf", required = true)
+    @Option(
+            names = {"-o", "--output"},
+            paramLabel = "FILE.pdf",
+            required = true)
     private Path output = Path.of("");
 
     @Option(names = "--rules", paramLabel = "FILE")
@@ -34,7 +37,9 @@ final class LetterCommand implements Callable<Integer> {
     public Integer call() {
         SiteFileResult.Readable file = desk.read(site);
         Assessment assessment = desk.assessor().assess(file.site(), desk.rules(file.site(), rules));
-        desk.write(output, OperatorLetter.of(assessment, desk.wording(), desk.stamp(file)).pdf());
+        desk.write(
+                output,
+                OperatorLetter.of(assessment, desk.wording(), desk.stamp(file)).pdf());
         desk.out().println(output);
         return Status.DONE;
     }

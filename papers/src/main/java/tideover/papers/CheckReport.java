@@ -4,7 +4,6 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.function.Predicate;
 import tideover.engine.assessment.Assessment;
-import tideover.engine.assessment.Verdict;
 import tideover.engine.rules.Finding;
 import tideover.engine.rules.Force;
 import tideover.engine.rules.Outcome;
@@ -33,24 +32,11 @@ public final class CheckReport {
         this.assessment = assessment;
     }
 
-    /** The verdict of an assessment in one or two sentences. */
-    static String verdict(Wording wording, Verdict verdict) {
-        return wording.text("verdict." + verdict.outcome().name()) + " "
-                + wording.text(
-                        "verdict.counts",
-                        PhraseArg.count(verdict.counts().getOrDefault(Outcome.MET, 0)),
-                        PhraseArg.count(verdict.counts().getOrDefault(Outcome.NOT_MET, 0)),
-                        PhraseArg.count(verdict.counts().getOrDefault(Outcome.OPEN, 0)
-                                + verdict.counts().getOrDefault(Outcome.NOT_CERTAIN, 0)),
-                        PhraseArg.count(verdict.onAssumptions()),
-                        PhraseArg.count(verdict.onUncompared()));
-    }
-
     /** The whole report, lines of at most 98 columns, ending with a line break. */
     public String text() {
         text.setLength(0);
         line("", wording.text("report.head", PhraseArg.name(ThingId.PLACE), PhraseArg.verbatim(books())));
-        line("", verdict(wording, assessment.verdict()));
+        line("", wording.of(assessment.verdict()) + " " + wording.counts(assessment.verdict()));
         section(Outcome.NOT_MET, f -> f.outcome() == Outcome.NOT_MET && f.force() != Force.ADVISED);
         section(Outcome.NOT_CERTAIN, f -> f.outcome() == Outcome.NOT_CERTAIN && f.force() != Force.ADVISED);
         openSection();
@@ -84,19 +70,25 @@ public final class CheckReport {
 
     /** What is missing comes before the findings that wait for it: that is what one can do. */
     private void openSection() {
-        List<Finding> findings =
-                assessment.findings().stream().filter(f -> f.outcome() == Outcome.OPEN).toList();
+        List<Finding> findings = assessment.findings().stream()
+                .filter(f -> f.outcome() == Outcome.OPEN)
+                .toList();
         if (findings.isEmpty()) return;
         heading(wording.outcome(Outcome.OPEN), findings.size());
         OpenQuestions questions = OpenQuestions.of(findings, wording);
         for (OpenQuestions.Errand errand : questions.errands()) {
-            line("  ", wording.text("report.errand", PhraseArg.word(errand.source()), PhraseArg.count(errand.answers())));
+            line(
+                    "  ",
+                    wording.text("report.errand", PhraseArg.word(errand.source()), PhraseArg.count(errand.answers())));
             List<String> facts = new ArrayList<>();
             for (FactId fact : errand.facts()) facts.add(wording.fact(fact));
             for (String fact : facts) line(INDENT, "· " + fact);
         }
         if (!questions.limits().isEmpty()) {
-            line("  ", wording.text("report.limits", PhraseArg.verbatim(books()), PhraseArg.count(questions.openForLimits())));
+            line(
+                    "  ",
+                    wording.text(
+                            "report.limits", PhraseArg.verbatim(books()), PhraseArg.count(questions.openForLimits())));
             for (Topic topic : questions.topics()) line(INDENT, "· " + wording.word(topic));
             line(INDENT, wording.text("report.limits.how"));
         }
@@ -123,11 +115,13 @@ public final class CheckReport {
         String state = finding.key().state() == null
                 ? ""
                 : " · " + wording.word(finding.key().state());
-        line("  ", wording.sign(finding.outcome()) + " " + wording.name(finding.key().place()) + state + "  ["
-                + finding.key().check() + "]");
+        line(
+                "  ",
+                wording.sign(finding.outcome()) + " "
+                        + wording.name(finding.key().place()) + state + "  ["
+                        + finding.key().check() + "]");
         line(INDENT, wording.of(finding));
-        if (finding.measure() != null && finding.outcome() != Outcome.MET)
-            line(INDENT, wording.of(finding.measure()));
+        if (finding.measure() != null && finding.outcome() != Outcome.MET) line(INDENT, wording.of(finding.measure()));
         if (finding.source() != null) line(INDENT, wording.of(finding.source()));
         if (finding.accepted() != null)
             line(INDENT, wording.text("report.accepted", PhraseArg.verbatim(finding.accepted())));

@@ -14,7 +14,7 @@ import tideover.engine.site.FactId;
 import tideover.engine.site.FactSource;
 
 /** What open findings wait for, grouped by how one gets it: one photo of the board may answer dozens. */
-final class OpenQuestions {
+public final class OpenQuestions {
 
     /**
      * What one errand brings.
@@ -23,8 +23,8 @@ final class OpenQuestions {
      * @param facts   what it has to bring
      * @param answers number of open findings that wait for one of them
      */
-    record Errand(FactSource source, List<FactId> facts, int answers) {
-        Errand {
+    public record Errand(FactSource source, List<FactId> facts, int answers) {
+        public Errand {
             facts = List.copyOf(facts);
         }
     }
@@ -39,7 +39,8 @@ final class OpenQuestions {
         this.openForLimits = openForLimits;
     }
 
-    static OpenQuestions of(List<Finding> findings, Wording wording) {
+    /** What these findings wait for; those that are not open wait for nothing. */
+    public static OpenQuestions of(List<Finding> findings, Wording wording) {
         Map<FactSource, Set<FactId>> facts = new EnumMap<>(FactSource.class);
         Map<FactSource, Integer> answers = new EnumMap<>(FactSource.class);
         Set<String> limits = new LinkedHashSet<>();
@@ -76,17 +77,17 @@ final class OpenQuestions {
     }
 
     /** The errands that bring what is missing. */
-    List<Errand> errands() {
+    public List<Errand> errands() {
         return errands;
     }
 
     /** Limits the rule book does not have. */
-    List<String> limits() {
+    public List<String> limits() {
         return limits;
     }
 
     /** What the rule book says nothing about, in the words of the trade. */
-    List<Topic> topics() {
+    public List<Topic> topics() {
         return limits.stream()
                 .flatMap(limit -> Topic.findByLimit(limit).stream())
                 .distinct()
@@ -95,7 +96,7 @@ final class OpenQuestions {
     }
 
     /** Number of findings that are open because the rule book has no limit. */
-    int openForLimits() {
+    public int openForLimits() {
         return openForLimits;
     }
 }

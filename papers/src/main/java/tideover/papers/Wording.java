@@ -10,6 +10,7 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import org.jspecify.annotations.Nullable;
+import tideover.engine.assessment.Verdict;
 import tideover.engine.installation.Installation;
 import tideover.engine.rules.Finding;
 import tideover.engine.rules.Missing;
@@ -129,6 +130,23 @@ public final class Wording {
         return String.join(" ", parts);
     }
 
+    /** The verdict of an assessment in one sentence. */
+    public String of(Verdict verdict) {
+        return text("verdict." + verdict.outcome().name());
+    }
+
+    /** How many findings a verdict sums up: met, not met, open; on assumptions, on limits not compared. */
+    public String counts(Verdict verdict) {
+        Map<Outcome, Integer> counts = verdict.counts();
+        return text(
+                "verdict.counts",
+                PhraseArg.count(counts.getOrDefault(Outcome.MET, 0)),
+                PhraseArg.count(counts.getOrDefault(Outcome.NOT_MET, 0)),
+                PhraseArg.count(counts.getOrDefault(Outcome.OPEN, 0) + counts.getOrDefault(Outcome.NOT_CERTAIN, 0)),
+                PhraseArg.count(verdict.onAssumptions()),
+                PhraseArg.count(verdict.onUncompared()));
+    }
+
     /** A value against its limit, with as many figures as it takes to tell them apart. */
     public String of(Finding.Measure measure) {
         PhraseArg value = PhraseArg.amount(measure.value(), measure.unit());
@@ -192,7 +210,7 @@ public final class Wording {
     }
 
     /** How one gets a fact. */
-    FactSource source(FactId fact) {
+    public FactSource source(FactId fact) {
         Thing thing =
                 installation == null ? null : installation.find(fact.thing()).orElse(null);
         return thing == null ? FactSource.LOOK : fields.source(ThingKind.sectionOf(thing), fact.field());

@@ -1,0 +1,175 @@
+package tideover.papers.handover;
+
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Objects;
+import java.util.Optional;
+import org.jspecify.annotations.Nullable;
+import tideover.engine.installation.Installation;
+import tideover.engine.rules.Unit;
+import tideover.engine.site.Board;
+import tideover.engine.site.Cable;
+import tideover.engine.site.Circuit;
+import tideover.engine.site.Conductor;
+import tideover.engine.site.Fed;
+import tideover.engine.site.Material;
+import tideover.engine.site.OvercurrentDevice;
+import tideover.engine.site.OvercurrentKind;
+import tideover.engine.site.ResidualDevice;
+import tideover.engine.site.ThingId;
+import tideover.papers.Wording;
+
+/** Board legend, labels and test sheet in one: circuits by board and RCD, those that stay on above the double line. */
+final class CircuitList {
+
+    /** Circuits at one board behind one RCD. */
+    record Group(String title, List<Row> rows) {}
+
+    /** @param notes what the columns have no room for, such as a neutral from elsewhere */
+    record Row(
+            String name,
+            String side,
+            String sideWord,
+            String conductors,
+            String device,
+            String rcd,
+            String cable,
+            String length,
+            String load,
+            String importance,
+            String loop,
+            String notes) {}
+
+    /** Where a circuit lies. */
+    enum Where {
+        STAYS_ON("island", "diagram.legend.island"),
+        GRID_ONLY("grid", "diagram.legend.grid"),
+        /** A fact is missing to say. */
+        UNKNOWN("unknown", "handover.side.unknown");
+
+        private final String look;
+        private final String words;
+
+        Where(String look, String words) {
+            this.look = look;
+            this.words = words;
+        }
+    }
+
+    private final Installation installation;
+    private final Wording wording;
+
+    CircuitList(Installation installation, Wording wording) {
+        this.installation = installation;
+        this.wording = wording;
+    }
+
+    /** Names of the circuits that lie there. */
+    List<String> names(Where where) {
+        return circuits(where).stream()
+                .map(circuit -> wording.name(circuit.id()))
+                .toList();
+    }
+
+    /** The circuits that lie there, grouped in the order in which they are written. */
+    List<Group> groups(Where where) {
+        Map<String, List<Row>> rows = new LinkedHashMap<>();
+        for (Circuit circuit : circuits(where))
+            rows.computeIfAbsent(title(circuit), title -> new ArrayList<>()).add(row(circuit, where));
+        List<Group> groups = new ArrayList<>();
+        rows.forEach((title, of) -> groups.add(new Group(title, of)));
+        return groups;
+    }
+
+    private List<Circuit> circuits(Where where) {
+        return installation.circuits().stream()
+                .filter(circuit -> where(circuit) == where)
+                .toList();
+    }
+
+    private Where where(Circuit circuit) {
+        if (installation.staysOn(circuit)) return Where.STAYS_ON;
+        return installation.gaps(circuit).isEmpty() ? Where.GRID_ONLY : Where.UNKNOWN;
+    }
+
+    private String title(Circuit circuit) {
+        List<String> parts = new ArrayList<>();
+        for (ThingId id : installation.wayFromSupply(circuit.id())) {
+            Fed before = installation.findFed(id).orElse(null);
+            if (before == null || before == circuit) continue;
+            if (before.rcd() != null) parts.add(0, rcd(before.rcd()));
+            if (before.rcd() != null && !(before instanceof Board)) parts.add(0, wording.name(id));
+            if (before instanceof Board) {
+                parts.add(0, wording.name(id));
+                break;
+            }
+        }
+        return parts.isEmpty() ? wording.text("handover.group.unknown") : String.join(" · ", parts);
+    }
+
+    private Row row(Circuit circuit, Where where) {
+        Cable cable = circuit.cable();
+        List<Conductor> conductors = circuit.conductors();
+        Double powerW = circuit.load() == null ? null : circuit.load().powerW();
+        return new Row(
+                wording.name(circuit.id()),
+                where.look,
+                wording.text(where.words),
+                conductors == null
+                        ? "?"
+                        : String.join(
+                                " ", conductors.stream().map(wording::word).toList()),
+                device(circuit.protection()),
+                residual(circuit),
+                cable == null ? "?" : cable(cable, conductors),
+                amount(cable == null ? null : cable.lengthM(), Unit.M),
+                amount(powerW, Unit.W),
+                circuit.importance() == null ? "" : wording.word(circuit.importance()),
+                circuit.loopImpedanceOhm() == null ? "" : wording.amount(circuit.loopImpedanceOhm(), Unit.OHM),
+                notes(circuit));
+    }
+
+    private String notes(Circuit circuit) {
+        List<String> notes = new ArrayList<>();
+        if (circuit.neutralFrom() != null && !circuit.neutralFrom().equals(circuit.fedFrom()))
+            notes.add(wording.text("diagram.neutralFrom", wording.name(circuit.neutralFrom())));
+        if (circuit.sharedNeutralWith() != null && !circuit.sharedNeutralWith().isEmpty())
+            notes.add(wording.text("diagram.neutralShared", wording.names(circuit.sharedNeutralWith())));
+        return String.join(" · ", notes);
+    }
+
+    private String amount(@Nullable Double value, Unit unit) {
+        return value == null ? "?" : wording.amount(value, unit);
+    }
+
+    private String device(@Nullable OvercurrentDevice device) {
+        if (device == null || device.ratedCurrentA() == null) return "?";
+        String rated = wording.amount(device.ratedCurrentA(), Unit.A);
+        if (device.kind() == OvercurrentKind.FUSE) return wording.text("diagram.fuse", rated);
+        return (device.curve() == null ? "? " : wording.word(device.curve())) + rated.replace(" A", "");
+    }
+
+    /** The nearest RCD on the way, its own first. */
+    private String residual(Circuit circuit) {
+        Optional<ResidualDevice> nearest = installation.wayFromSupply(circuit.id()).stream()
+                .flatMap(id -> installation.findFed(id).stream())
+                .map(Fed::rcd)
+                .filter(Objects::nonNull)
+                .findFirst();
+        return nearest.map(this::rcd).orElse(wording.text("handover.none"));
+    }
+
+    private String rcd(ResidualDevice rcd) {
+        String type = rcd.type() == null ? "?" : wording.word(rcd.type());
+        return wording.text("handover.rcd", amount(rcd.ratedResidualCurrentA(), Unit.RESIDUAL_A), type);
+    }
+
+    private String cable(Cable cable, @Nullable List<Conductor> conductors) {
+        String section = cable.crossSectionMm2() == null ? "?" : wording.amount(cable.crossSectionMm2(), Unit.RATIO);
+        String cores = (conductors == null ? "?" : conductors.size()) + "×" + section;
+        String metal = cable.material() == Material.ALUMINIUM ? " Al" : "";
+        return cores + metal + (cable.method() == null ? "" : ", " + wording.word(cable.method()));
+    }
+}
