@@ -170,7 +170,7 @@ final class CircuitBox extends Box {
         if (!only.isEmpty()) {
             String live = String.join(" ", only.stream().map(labels::word).toList()) + "!";
             pen.text(Ink.STOP, Face.BOLD, Type.SIZE, Anchor.END, x + Columns.MARK, line + 1, live);
-        } else if (side == Side.ISLAND) {
+        } else if (labels.staysOn(circuit)) {
             pen.fill(Ink.ISLAND, x, line - 1.3, Columns.MARK, 2.6);
         } else {
             pen.hatch(Ink.GRID, x, line - 1.3, Columns.MARK, 2.6, 1.2);

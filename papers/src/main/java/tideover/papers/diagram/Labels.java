@@ -31,10 +31,12 @@ final class Labels {
 
     private final Wording wording;
     private final Installation installation;
+    private final boolean anythingStaysOn;
 
     Labels(Wording wording, Installation installation) {
         this.wording = wording.with(installation);
         this.installation = installation;
+        this.anythingStaysOn = installation.circuits().stream().anyMatch(installation::staysOn);
     }
 
     Wording wording() {
@@ -116,6 +118,16 @@ final class Labels {
                         + wording.amount(5.0 * Math.round(voltage * Math.sqrt(3) / 5), Unit.V);
     }
 
+    /** Whether an island source feeds a circuit while the grid is dead; follows from the netlist, not from its place. */
+    boolean staysOn(Circuit circuit) {
+        return installation.staysOn(circuit);
+    }
+
+    private boolean isBehindSwitch(Circuit circuit) {
+        return installation.islandingSwitches().stream()
+                .anyMatch(device -> installation.isBehind(circuit, device.id()));
+    }
+
     /** What must not be overlooked at a circuit: a neutral from elsewhere, a neutral shared. */
     String caution(Fed thing) {
         List<String> cautions = new ArrayList<>(0);
@@ -123,6 +135,8 @@ final class Labels {
         if (neutral != null && !neutral.equals(thing.fedFrom()))
             cautions.add(wording.text("diagram.neutralFrom", PhraseArg.name(neutral)));
         if (thing instanceof Circuit circuit) {
+            if (anythingStaysOn && isBehindSwitch(circuit) && !staysOn(circuit))
+                cautions.add(wording.text("diagram.notFed"));
             List<ThingId> shared = circuit.sharedNeutralWith();
             if (shared != null && !shared.isEmpty())
                 cautions.add(wording.text("diagram.neutralShared", PhraseArg.names(shared)));

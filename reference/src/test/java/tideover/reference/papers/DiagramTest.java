@@ -234,6 +234,18 @@ class DiagramTest {
         assertThat(group(diagram(site).svg(), "sauna")).contains("N from", "Main board");
     }
 
+    @Test
+    void aCircuitBehindTheSwitchOnALineWithoutSourceIsNotMarkedAsStayingOn() throws Exception {
+        // The island has L1 alone; the washing machine lies on L3.
+        Path house = Houses.EXAMPLES.resolve("arrangements/one-phase-island.yaml");
+        Site site = Houses.with(house, List.of("washing-machine.fedFrom: rcd-island"));
+        assertThat(group(diagram(site).svg(), "washing-machine"))
+                .contains("no island source feeds its line")
+                .contains("class=\"lg n\"");
+        // Grid ink in a circuit above the line can only be the hatch of its mark.
+        assertThat(group(diagram(site).svg(), "lights")).doesNotContain("class=\"lg n\"");
+    }
+
     private static String group(String svg, String thing) {
         int start = svg.indexOf("<g id=\"thing-" + thing + "\"");
         return svg.substring(start, svg.indexOf("</g>", start));
