@@ -6,6 +6,7 @@ import java.util.Optional;
 import tideover.engine.rules.Check;
 import tideover.engine.rules.Judging;
 import tideover.engine.rules.Limit;
+import tideover.engine.site.EarthingSystem;
 import tideover.engine.site.Inverter;
 import tideover.engine.site.NeutralEarthLink;
 import tideover.engine.site.NeutralEarthSwitch;
@@ -65,9 +66,9 @@ final class NetworkEarthCheck implements Check<Installation> {
         boolean electrode = !installation.electrodes().isEmpty();
         boolean link = group.earthed().stream()
                 .anyMatch(thing -> thing instanceof NeutralEarthLink || thing instanceof NeutralEarthSwitch);
-        boolean split = installation.edges().stream()
-                .anyMatch(edge -> edge.part() == Edge.Part.SPLIT_EARTH
-                        && !edge.thing().id().equals(ThingId.SUPPLY));
+        // A PEN is joined to the main earthing terminal wherever it is split; in TN-S the network alone joins the two.
+        boolean split = installation.supply().earthingSystem() == EarthingSystem.TN_C_S
+                || installation.supply().earthingSystem() == EarthingSystem.TN_C;
         return electrode && (link || split);
     }
 }

@@ -3,15 +3,20 @@ package tideover.engine.installation;
 import static tideover.engine.rules.PhraseArg.amount;
 import static tideover.engine.rules.PhraseArg.name;
 
+import java.util.HashSet;
 import java.util.List;
 import java.util.Optional;
+import java.util.Set;
 import tideover.engine.rules.Check;
 import tideover.engine.rules.Force;
 import tideover.engine.rules.Judging;
 import tideover.engine.rules.Limit;
 import tideover.engine.rules.Unit;
+import tideover.engine.site.EarthPlace;
 import tideover.engine.site.Electrode;
 import tideover.engine.site.FactId;
+import tideover.engine.site.NeutralEarthLink;
+import tideover.engine.site.NeutralEarthSwitch;
 import tideover.engine.site.ThingId;
 
 /** The island stands on an earth electrode of the house's own, where the rule book demands one. */
@@ -45,14 +50,32 @@ final class OwnElectrodeCheck implements Check<Installation> {
         }
         draft.by(limit.get());
         if (limit.get().is(Demand.ADVISED)) draft.force(Force.ADVISED);
-        List<Electrode> electrodes = installation.electrodes();
+        List<Electrode> electrodes = reached(installation);
+        List<FactId> unplaced = electrodes.stream()
+                .filter(electrode -> electrode.earth() == null)
+                .map(electrode -> electrode.fact("earth"))
+                .toList();
         if (limit.get().is(Demand.NOT_NEEDED)) {
             draft.notApplicable("link.electrode.notNeeded");
         } else if (electrodes.isEmpty()) {
             draft.notMet("link.electrode.none");
+        } else if (!unplaced.isEmpty()) {
+            draft.openFor(unplaced);
         } else {
             judge(electrodes, judging, draft);
         }
+    }
+
+    /** Those at the main earthing terminal, perhaps there, or at which a neutral is linked to earth. */
+    private static List<Electrode> reached(Installation installation) {
+        Set<ThingId> linked = new HashSet<>();
+        for (NeutralEarthSwitch link : installation.neutralEarthSwitches())
+            if (link.earthAt() != null) linked.add(link.earthAt());
+        for (NeutralEarthLink link : installation.all(NeutralEarthLink.class))
+            if (link.earthAt() != null) linked.add(link.earthAt());
+        return installation.electrodes().stream()
+                .filter(electrode -> electrode.earth() != EarthPlace.SEPARATE || linked.contains(electrode.id()))
+                .toList();
     }
 
     private static void judge(List<Electrode> electrodes, Judging judging, Judging.Draft draft) {
@@ -60,7 +83,7 @@ final class OwnElectrodeCheck implements Check<Installation> {
                 .filter(e -> e.resistanceOhm() == null)
                 .map(e -> e.fact("resistanceOhm"))
                 .toList();
-        electrodes.forEach(e -> draft.on(e.fact("resistanceOhm")));
+        electrodes.forEach(e -> draft.on(e.fact("earth")).on(e.fact("resistanceOhm")));
         Electrode best = null;
         double bestOhm = Double.POSITIVE_INFINITY;
         for (Electrode electrode : electrodes)
