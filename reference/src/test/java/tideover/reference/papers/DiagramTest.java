@@ -240,7 +240,7 @@ class DiagramTest {
         Path house = Houses.EXAMPLES.resolve("arrangements/one-phase-island.yaml");
         Site site = Houses.with(house, List.of("washing-machine.fedFrom: rcd-island"));
         assertThat(group(diagram(site).svg(), "washing-machine"))
-                .contains("no island source feeds its line")
+                .contains("no island source")
                 .contains("class=\"lg n\"");
         // Grid ink in a circuit above the line can only be the hatch of its mark.
         assertThat(group(diagram(site).svg(), "lights")).doesNotContain("class=\"lg n\"");
