@@ -49,7 +49,7 @@ final class PathFaults implements FaultStudy {
     private final Impedances impedances;
     private final Map<OperatingState, Map<ThingId, Feeding>> feedings = new EnumMap<>(OperatingState.class);
     private final Map<OperatingState, Map<ThingId, List<FaultStory>>> stories = new EnumMap<>(OperatingState.class);
-    private final Map<OvercurrentDevice, Optional<TripCurve>> curves = new IdentityHashMap<>();
+    private final IdentityHashMap<OvercurrentDevice, Optional<TripCurve>> curves = new IdentityHashMap<>();
 
     PathFaults(Installation installation, Tables tables, FaultAssumptions assumptions) {
         this.installation = installation;
