@@ -48,7 +48,7 @@ final class Layers {
             // An operator's answer covers the topic that was left to it.
             if (!book.topics().containsKey(topic)) topics.put(topic, Stance.OWN);
         }
-        if (book == lowest) return;
+        if (book.name().equals(lowest.name())) return;
         names.add(book.name());
         digests.append(book.digest().hex()).append('\n');
     }
