@@ -12,7 +12,6 @@ import tideover.engine.rules.RuleBook;
 import tideover.engine.site.OperatingState;
 import tideover.files.SiteFileResult;
 import tideover.files.SiteWriter;
-import tideover.papers.diagram.Diagram;
 import tideover.papers.handover.Handover;
 
 /** The papers of a site in one folder: the handover file, and beside it what machines and other programs read. */
@@ -35,17 +34,14 @@ final class HandoverFolder {
     /** Makes everything, then writes it. @return the files written */
     List<Path> write(Path folder) {
         Map<String, byte[]> papers = new LinkedHashMap<>();
-        papers.put(
-                "handover.pdf",
-                Handover.of(assessment, desk.wording(), desk.stamp(file)).pdf());
+        Handover handover = Handover.of(assessment, desk.wording(), desk.stamp(file));
+        papers.put("handover.pdf", handover.pdf());
         papers.put("findings.json", utf8(new AssessmentJson(desk.wording(), assessment, file.digest()).text()));
         papers.put("site.json", utf8(new SiteWriter(desk.fields()).canonicalJson(file.site())));
-        Diagram diagram =
-                Diagram.of(assessment.installation(), desk.wording().with(assessment.installation()), desk.stamp(file));
         for (OperatingState state : assessment.installation().states())
             papers.put(
                     "diagram-" + state.name().toLowerCase(Locale.ROOT).replace('_', '-') + ".svg",
-                    utf8(diagram.in(state).svg()));
+                    utf8(handover.diagram().in(state).svg()));
         List<Path> written = new ArrayList<>();
         papers.forEach((name, bytes) -> {
             desk.write(folder.resolve(name), bytes);

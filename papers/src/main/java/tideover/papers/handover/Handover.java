@@ -1,10 +1,14 @@
 package tideover.papers.handover;
 
 import java.util.ArrayList;
+import java.util.Iterator;
 import java.util.List;
 import java.util.Map;
+import java.util.concurrent.ExecutionException;
+import java.util.concurrent.FutureTask;
 import org.apache.pdfbox.pdmodel.PDDocument;
 import org.apache.pdfbox.pdmodel.PDPage;
+import org.apache.pdfbox.pdmodel.common.PDRectangle;
 import tideover.engine.assessment.Assessment;
 import tideover.engine.installation.Installation;
 import tideover.engine.rules.Outcome;
@@ -23,6 +27,11 @@ import tideover.papers.handover.CircuitList.Where;
  */
 public final class Handover {
 
+    private static final double POINTS_PER_MM = 72 / 25.4;
+
+    /** Of A3 landscape, for which the template leaves pages free [mm]; larger drawings make the page larger. */
+    private static final double SHEET_WIDTH_MM = 420;
+
     /** What the template shows; lists may be empty, and so may texts. */
     record Content(
             String site,
@@ -40,7 +49,7 @@ public final class Handover {
             List<Questions.Errand> errands,
             List<String> topics,
             String topicsHeading,
-            List<Sheet> sheets,
+            List<String> sheets,
             List<CircuitList.Group> staying,
             List<CircuitList.Group> gridOnly,
             List<CircuitList.Group> unknown,
@@ -62,20 +71,16 @@ public final class Handover {
     /** One chapter, with what is in it told in short. */
     record Contents(String id, String name, String about) {}
 
-    /** Of the drawing [mm]. */
-    record SheetSize(double width, double height) {}
-
-    /** A page left free for a drawing. */
-    record Sheet(String id, String name) {}
-
     private final Assessment assessment;
     private final Wording wording;
     private final Stamp stamp;
+    private final FutureTask<Diagram> diagram;
 
     private Handover(Assessment assessment, Wording wording, Stamp stamp) {
         this.assessment = assessment;
         this.wording = wording.with(assessment.installation());
         this.stamp = stamp;
+        this.diagram = new FutureTask<>(() -> Diagram.of(assessment.installation(), this.wording, stamp));
     }
 
     /** @param assessment with calculations, which are printed */
@@ -83,46 +88,60 @@ public final class Handover {
         return new Handover(assessment, wording, stamp);
     }
 
+    /** The drawing in it, of no state yet. Laid out once. */
+    public Diagram diagram() {
+        try {
+            diagram.run();
+            return diagram.get();
+        } catch (InterruptedException | ExecutionException e) {
+            throw new IllegalStateException("the diagram cannot be laid out", e);
+        }
+    }
+
     /** The paper as PDF; the same assessment and stamp give the same bytes. */
     public byte[] pdf() {
-        Installation installation = assessment.installation();
-        Diagram diagram = Diagram.of(installation, wording, stamp);
-        List<Diagram> drawings = installation.states().stream()
-                .filter(state -> state == OperatingState.CONNECTED || state == OperatingState.ISLAND_GRID_DEAD)
-                .map(diagram::in)
-                .toList();
-        Content content = content(drawings);
+        Content content = content();
         String body = Template.in("handover.xhtml").fill(content, wording);
-        List<Press.Bookmark> bookmarks = new ArrayList<>();
-        for (Contents chapter : content.contents()) bookmarks.add(new Press.Bookmark(chapter.name(), chapter.id()));
         OperatorLetter letter = OperatorLetter.of(assessment, wording, stamp);
         if (letter.asks()) body += letter.body();
-        String sheet = Template.in("sheet.css").fill(new SheetSize(diagram.widthMm(), diagram.heightMm()), wording);
-        Press press = new Press(wording.locale(), wording.text("handover.of", content.site()), stamp);
-        return press.print(body, sheet, bookmarks, pdf -> draw(pdf, diagram, drawings));
+        List<Press.Bookmark> bookmarks = new ArrayList<>();
+        for (Contents chapter : content.contents()) bookmarks.add(new Press.Bookmark(chapter.name(), chapter.id()));
+        // From here on only the drawing asks the installation, which serves one thread at a time.
+        Thread drawing = new Thread(diagram, "diagram");
+        drawing.setDaemon(true);
+        drawing.start();
+        return new Press(wording.locale(), wording.text("handover.of", content.site()), stamp)
+                .print(body, bookmarks, this::draw);
     }
 
-    /** Draws on the pages as wide as the drawing: there are no others. */
-    private static void draw(PDDocument pdf, Diagram diagram, List<Diagram> drawings) {
-        int next = 0;
+    /** Draws on the pages left free: no others are as wide as the smallest sheet. */
+    private void draw(PDDocument pdf) {
+        Iterator<OperatingState> states = drawn().iterator();
         for (PDPage page : pdf.getPages()) {
-            double widthMm = page.getMediaBox().getWidth() * 25.4 / 72;
-            if (Math.abs(widthMm - diagram.widthMm()) < 1) drawings.get(next++).paintOn(pdf, page);
+            if (page.getMediaBox().getWidth() < SHEET_WIDTH_MM * POINTS_PER_MM - 1) continue;
+            Diagram drawing = diagram().in(states.next());
+            page.setMediaBox(new PDRectangle(
+                    (float) (drawing.widthMm() * POINTS_PER_MM), (float) (drawing.heightMm() * POINTS_PER_MM)));
+            drawing.paintOn(pdf, page);
         }
-        if (next != drawings.size())
-            throw new IllegalStateException("%d pages for %d drawings".formatted(next, drawings.size()));
     }
 
-    private Content content(List<Diagram> drawings) {
+    /** The states drawn: the two modes. */
+    private List<OperatingState> drawn() {
+        return assessment.installation().states().stream()
+                .filter(state -> state == OperatingState.CONNECTED || state == OperatingState.ISLAND_GRID_DEAD)
+                .toList();
+    }
+
+    private Content content() {
         Installation installation = assessment.installation();
         Questions questions = new Questions(assessment, wording);
         CircuitList circuits = new CircuitList(installation, wording);
         FindingList findings = new FindingList(assessment, wording);
         FactList facts = new FactList(installation, wording);
         Outcome outcome = assessment.verdict().outcome();
-        List<Sheet> sheets = new ArrayList<>();
-        for (Diagram drawing : drawings)
-            sheets.add(new Sheet(sheets.isEmpty() ? "diagram" : "diagram-" + sheets.size(), drawing.title()));
+        List<String> sheets = new ArrayList<>();
+        for (OperatingState state : drawn()) sheets.add(sheets.isEmpty() ? "diagram" : "diagram-" + state.ordinal());
         return new Content(
                 wording.capitalised(wording.name(ThingId.PLACE)),
                 rules(),

@@ -74,7 +74,7 @@ public final class OperatorLetter {
     public byte[] pdf() {
         String title = wording.text("letter.of", wording.name(ThingId.PLACE));
         return new Press(wording.locale(), title, stamp)
-                .print(body(), "", List.of(new Press.Bookmark(title, "letter")), pdf -> {});
+                .print(body(), List.of(new Press.Bookmark(title, "letter")), pdf -> {});
     }
 
     /** What stands on its page. */

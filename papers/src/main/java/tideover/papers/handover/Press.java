@@ -12,6 +12,7 @@ import java.io.ByteArrayOutputStream;
 import java.io.IOException;
 import java.io.InputStream;
 import java.io.UncheckedIOException;
+import java.nio.charset.StandardCharsets;
 import java.time.LocalDate;
 import java.time.ZoneOffset;
 import java.util.Calendar;
@@ -22,6 +23,8 @@ import java.util.TimeZone;
 import java.util.function.Consumer;
 import org.apache.pdfbox.pdmodel.PDDocument;
 import org.apache.pdfbox.pdmodel.PDDocumentInformation;
+import org.apache.pdfbox.pdmodel.common.PDMetadata;
+import tideover.engine.rules.Digest;
 import tideover.papers.Stamp;
 
 /** Prints filled templates as PDF: typeface embedded, bookmarks, the same bytes for the same input. */
@@ -44,16 +47,15 @@ final class Press {
     /**
      * Prints a body.
      *
-     * @param style    added to the style of all papers
-     * @param finish   what is drawn into the laid out document before it is closed
+     * @param finish what is drawn into the laid out document before it is closed
      */
-    byte[] print(String body, String style, List<Bookmark> bookmarks, Consumer<PDDocument> finish) {
+    byte[] print(String body, List<Bookmark> bookmarks, Consumer<PDDocument> finish) {
         XRLog.setLoggingEnabled(false);
         PdfRendererBuilder builder = new PdfRendererBuilder();
         builder.useFont(() -> font("400.ttf"), "Atkinson", 400, FontStyle.NORMAL, true);
         builder.useFont(() -> font("600.ttf"), "Atkinson", 600, FontStyle.NORMAL, true);
         builder.useFont(() -> font("signs.ttf"), "Signs", 400, FontStyle.NORMAL, true);
-        builder.withHtmlContent(document(body, style, bookmarks), null);
+        builder.withHtmlContent(document(body, bookmarks), null);
         // Built to be archived. It also keeps the renderer from searching the machine for typefaces, which takes a
         // second.
         builder.usePdfAConformance(PdfAConformance.PDFA_2_U);
@@ -72,7 +74,7 @@ final class Press {
         return bytes.toByteArray();
     }
 
-    private String document(String body, String style, List<Bookmark> bookmarks) {
+    private String document(String body, List<Bookmark> bookmarks) {
         StringBuilder document = new StringBuilder(body.length() + (1 << 14));
         document.append("<html xmlns=\"http://www.w3.org/1999/xhtml\" lang=\"")
                 .append(locale.toLanguageTag())
@@ -82,7 +84,6 @@ final class Press {
                 .append(Template.escaped(title))
                 .append("\"/><style>")
                 .append(Template.resource("papers.css"))
-                .append(style)
                 .append("</style><bookmarks>");
         for (Bookmark bookmark : bookmarks)
             document.append("<bookmark name=\"")
@@ -102,12 +103,20 @@ final class Press {
     }
 
     /** The day of the stamp in place of the clock, and an identity that follows from what the paper was made of. */
-    private void date(PDDocument pdf) {
+    private void date(PDDocument pdf) throws IOException {
         PDDocumentInformation information = pdf.getDocumentInformation();
         Calendar day = day(stamp.date());
         information.setCreationDate(day);
         information.setModificationDate(day);
-        pdf.setDocumentId(Long.parseUnsignedLong(stamp.revision().hex().substring(0, 16), 16));
+        // The same in the metadata that archives read; the renderer writes the time of the clock there.
+        PDMetadata metadata = pdf.getDocumentCatalog().getMetadata();
+        String dates = "<xmp:CreateDate>%1$sT00:00:00Z</xmp:CreateDate><xmp:ModifyDate>%1$sT00:00:00Z</xmp:ModifyDate>"
+                .formatted(stamp.date());
+        String dated = new String(metadata.toByteArray(), StandardCharsets.UTF_8)
+                .replaceFirst("<xmp:CreateDate>[^<]*</xmp:CreateDate>", dates);
+        metadata.importXMPMetadata(dated.getBytes(StandardCharsets.UTF_8));
+        String made = title + stamp.date() + stamp.revision().hex();
+        pdf.setDocumentId(Long.parseUnsignedLong(Digest.of(made).hex().substring(0, 16), 16));
     }
 
     private static Calendar day(LocalDate date) {
