@@ -232,7 +232,7 @@ public final class Handover {
     private List<String> verifications() {
         List<String> words = new ArrayList<>();
         for (Verification verification : Verification.values())
-            words.add(wording.text("handover.verification." + verification.name(), wording.word(verification)));
+            words.add(wording.text("handover.verification." + verification.name(), wording.heading(verification)));
         return words;
     }
 }
