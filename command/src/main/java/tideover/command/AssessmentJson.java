@@ -74,7 +74,10 @@ final class AssessmentJson {
         json.writeStringProperty("check", finding.key().check());
         json.writeStringProperty("place", finding.key().place().text());
         json.writeStringProperty("placeName", wording.name(finding.key().place()));
-        text(json, "state", finding.key().state() == null ? null : finding.key().state().name());
+        text(
+                json,
+                "state",
+                finding.key().state() == null ? null : finding.key().state().name());
         json.writeStringProperty("outcome", finding.outcome().name());
         json.writeStringProperty("force", finding.force().name());
         Finding.Measure measure = finding.measure();

@@ -26,8 +26,6 @@ final class Commands implements IFactory {
     @Override
     public <K> K create(Class<K> type) throws Exception {
         Function<Desk, Object> maker = MAKERS.get(type);
-        return maker == null
-                ? CommandLine.defaultFactory().create(type)
-                : type.cast(maker.apply(desk));
+        return maker == null ? CommandLine.defaultFactory().create(type) : type.cast(maker.apply(desk));
     }
 }

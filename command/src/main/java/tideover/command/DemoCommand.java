@@ -16,7 +16,9 @@ final class DemoCommand implements Callable<Integer> {
 
     private final Desk desk;
 
-    @Option(names = {"-o", "--output"}, paramLabel = "DIR")
+    @Option(
+            names = {"-o", "--output"},
+            paramLabel = "DIR")
     private Path output = Path.of("tideover-demo");
 
     @Option(names = "--examples", paramLabel = "DIR", hidden = true)
@@ -40,7 +42,8 @@ final class DemoCommand implements Callable<Integer> {
         HandoverFolder folder = new HandoverFolder(desk, file, rules);
         folder.write(output).forEach(path -> desk.out().println("  " + path));
         desk.out().println();
-        desk.out().println(desk.sentence("demo.next", examples.resolve("troubled").toString()));
+        desk.out()
+                .println(desk.sentence("demo.next", examples.resolve("troubled").toString()));
         return folder.requiredMet() ? Status.DONE : Status.NOT_MET;
     }
 }

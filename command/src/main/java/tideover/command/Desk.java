@@ -35,9 +35,9 @@ final class Desk {
     private final PrintWriter out;
     private final PrintWriter err;
     private final Supplier<LocalDate> today;
+    private final FutureTask<Tables> tables = new FutureTask<>(TableFiles::load);
     private @Nullable FieldTable fields;
     private @Nullable Wording wording;
-    private @Nullable FutureTask<Tables> tables;
 
     Desk(PrintWriter out, PrintWriter err, Supplier<LocalDate> today) {
         this.out = out;
@@ -67,7 +67,10 @@ final class Desk {
 
     /** A sentence of the bundles. */
     String sentence(String key, String... arguments) {
-        return wording().of(new Phrase(key, List.of(arguments).stream().map(PhraseArg::verbatim).toList()));
+        return wording()
+                .of(new Phrase(
+                        key,
+                        List.of(arguments).stream().map(PhraseArg::verbatim).toList()));
     }
 
     /** Prints a sentence where problems go. */
@@ -78,27 +81,22 @@ final class Desk {
     /** Judges with the tables of the standards. */
     Assessor assessor() {
         try {
-            return new Assessor(tables().get());
+            return new Assessor(tables.get());
         } catch (InterruptedException | ExecutionException e) {
             throw new IllegalStateException("the tables of the standards cannot be loaded", e);
         }
     }
 
-    /** Tables are loaded on a thread of their own: while a site file is read, the second core has nothing else to do. */
-    private FutureTask<Tables> tables() {
-        FutureTask<Tables> task = tables;
-        if (task == null) {
-            tables = task = new FutureTask<>(TableFiles::load);
-            Thread thread = new Thread(task, "tables");
-            thread.setDaemon(true);
-            thread.start();
-        }
-        return task;
+    /** Loads the tables on a thread of their own: while a site file is read, the second core has nothing else to do. */
+    private void startLoadingTables() {
+        Thread thread = new Thread(tables, "tables");
+        thread.setDaemon(true);
+        thread.start();
     }
 
     /** Reads a site file. @throws Refusal with all of its problems */
     SiteFileResult.Readable read(Path file) {
-        tables();
+        startLoadingTables();
         SiteFileResult result = new SiteFiles(fields()).read(file);
         if (result instanceof SiteFileResult.Readable readable) return readable;
         throw refusal(((SiteFileResult.Refused) result).problems());
@@ -122,11 +120,6 @@ final class Desk {
         return new Stamp(file.digest(), today.get());
     }
 
-    /** The day on which this runs. */
-    LocalDate date() {
-        return today.get();
-    }
-
     private Refusal refusal(List<InputProblem> problems) {
         return new Refusal(problems.stream().map(this::sentence).toList());
     }
@@ -148,7 +141,8 @@ final class Desk {
         Path folder = file.toAbsolutePath().getParent();
         try {
             if (folder != null) Files.createDirectories(folder);
-            Path unfinished = file.resolveSibling("." + file.getFileName() + "." + ProcessHandle.current().pid());
+            Path unfinished = file.resolveSibling(
+                    "." + file.getFileName() + "." + ProcessHandle.current().pid());
             try {
                 Files.write(unfinished, bytes);
                 Files.move(unfinished, file, StandardCopyOption.REPLACE_EXISTING);

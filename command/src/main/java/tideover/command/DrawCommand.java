@@ -20,7 +20,10 @@ final class DrawCommand implements Callable<Integer> {
     @Parameters(paramLabel = "SITE", arity = "1")
     private Path site = Path.of("");
 
-    @Option(names = {"-o", "--output"}, paramLabel = "FILE.svg", required = true)
+    @Option(
+            names = {"-o", "--output"},
+            paramLabel = "FILE.svg",
+            required = true)
     private Path output = Path.of("");
 
     @Option(names = "--state", paramLabel = "STATE")

@@ -18,7 +18,10 @@ final class HandoverCommand implements Callable<Integer> {
     @Parameters(paramLabel = "SITE", arity = "1")
     private Path site = Path.of("");
 
-    @Option(names = {"-o", "--output"}, paramLabel = "DIR", required = true)
+    @Option(
+            names = {"-o", "--output"},
+            paramLabel = "DIR",
+            required = true)
     private Path output = Path.of("");
 
     @Option(names = "--rules", paramLabel = "FILE")

@@ -38,8 +38,7 @@ final class RulesCommand implements Callable<Integer> {
         } else {
             String name = RuleBooks.bookOf(country.toUpperCase(Locale.ROOT));
             if (!RuleBooks.NAMES.contains(name))
-                throw new Refusal(List.of(
-                        desk.sentence("rules.unknown", country, String.join(", ", RuleBooks.NAMES))));
+                throw new Refusal(List.of(desk.sentence("rules.unknown", country, String.join(", ", RuleBooks.NAMES))));
             RuleBook book = desk.rules(name, own);
             topics(book);
             for (Limit limit : book.limits()) limit(limit);
@@ -52,14 +51,15 @@ final class RulesCommand implements Callable<Integer> {
         Wording wording = desk.wording();
         desk.out().println(desk.sentence("rules.book", book.country(), String.join(", ", book.layers())));
         for (Topic topic : Topic.values())
-            desk.out().println(desk.sentence(
-                    "rules.topic", wording.word(topic), wording.word(book.stance(topic))));
+            desk.out().println(desk.sentence("rules.topic", wording.word(topic), wording.word(book.stance(topic))));
         desk.out().println();
     }
 
     private void limit(Limit limit) {
         String value = limit.number() == null ? String.valueOf(limit.choice()) : plain(limit.number());
-        desk.out().println(desk.sentence("rules.limit", limit.id(), value, desk.wording().word(limit.force())));
+        desk.out()
+                .println(desk.sentence(
+                        "rules.limit", limit.id(), value, desk.wording().word(limit.force())));
         desk.out().println(desk.sentence("rules.source", desk.wording().of(limit.source()), limit.book()));
         if (limit.note() != null) desk.out().println(desk.sentence("rules.note", limit.note()));
     }

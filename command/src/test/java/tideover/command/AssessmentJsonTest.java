@@ -19,7 +19,8 @@ class AssessmentJsonTest {
 
     private static String json(String example, String... more) {
         StringWriter out = new StringWriter();
-        List<String> arguments = new ArrayList<>(List.of("check", Path.of("..", "examples", example).toString(), "--json"));
+        List<String> arguments = new ArrayList<>(
+                List.of("check", Path.of("..", "examples", example).toString(), "--json"));
         arguments.addAll(List.of(more));
         new Tideover(new PrintWriter(out, true), new PrintWriter(new StringWriter()), () -> LocalDate.EPOCH)
                 .run(arguments.toArray(String[]::new));
@@ -51,8 +52,23 @@ class AssessmentJsonTest {
     void aFindingHasTheFieldsPromised() {
         assertThat(names(json("troubled/three-poles.yaml"), 3))
                 .containsExactly(
-                        "check", "place", "placeName", "state", "outcome", "force", "value", "limit", "unit", "clause",
-                        "source", "verification", "facts", "assumptions", "missing", "sentence", "accepted");
+                        "check",
+                        "place",
+                        "placeName",
+                        "state",
+                        "outcome",
+                        "force",
+                        "value",
+                        "limit",
+                        "unit",
+                        "clause",
+                        "source",
+                        "verification",
+                        "facts",
+                        "assumptions",
+                        "missing",
+                        "sentence",
+                        "accepted");
     }
 
     @Test
@@ -68,7 +84,9 @@ class AssessmentJsonTest {
 
     @Test
     void whatNeverComesIsNull() {
-        assertThat(json("troubled/nothing-clears-in-island.yaml")).doesNotContain("Infinity").contains("\"value\" : null");
+        assertThat(json("troubled/nothing-clears-in-island.yaml"))
+                .doesNotContain("Infinity")
+                .contains("\"value\" : null");
     }
 
     @Test

@@ -47,8 +47,10 @@ class CommandLineTest {
 
     @Test
     void anOpenQuestionForTheOperatorEndsWithOne() {
-        assertThat(run("check", EXAMPLES.resolve("troubled/operator-not-asked.yaml"))).isEqualTo(1);
-        assertThat(out.toString()).contains("Open: a fact or a limit is missing", "one letter to the grid operator answers 1");
+        assertThat(run("check", EXAMPLES.resolve("troubled/operator-not-asked.yaml")))
+                .isEqualTo(1);
+        assertThat(out.toString())
+                .contains("Open: a fact or a limit is missing", "one letter to the grid operator answers 1");
     }
 
     @Test
@@ -61,7 +63,8 @@ class CommandLineTest {
 
     @Test
     void aStateShowsWhatItDecidesAndWhatHoldsInAll() {
-        int status = run("check", EXAMPLES.resolve("troubled/grid-only-neutral-before-rcd.yaml"), "--state", "CONNECTED");
+        int status =
+                run("check", EXAMPLES.resolve("troubled/grid-only-neutral-before-rcd.yaml"), "--state", "CONNECTED");
         assertThat(status).isZero();
         assertThat(run(
                         "check",
@@ -74,10 +77,13 @@ class CommandLineTest {
     @Test
     void refusedInputNamesFileLineAndFieldOnStandardErrorAndEndsWithTwo() throws IOException {
         Path bad = folder.resolve("bad.yaml");
-        Files.writeString(bad, Files.readString(EXAMPLES.resolve("town-house.yaml")).replace("kind: SAUNA", "kind: SUANA"));
+        Files.writeString(
+                bad, Files.readString(EXAMPLES.resolve("town-house.yaml")).replace("kind: SAUNA", "kind: SUANA"));
         assertThat(run("check", bad)).isEqualTo(2);
         assertThat(out.toString()).isEmpty();
-        assertThat(err.toString()).contains("bad.yaml, line ", "SUANA. Did you mean SAUNA?").doesNotContain("Exception");
+        assertThat(err.toString())
+                .contains("bad.yaml, line ", "SUANA. Did you mean SAUNA?")
+                .doesNotContain("Exception");
     }
 
     @Test
@@ -108,23 +114,23 @@ class CommandLineTest {
     @Test
     void drawingShowsEachCircuit() throws IOException {
         Path drawing = folder.resolve("new/drawing.svg");
-        assertThat(run("draw", EXAMPLES.resolve("terrace.yaml"), "-o", drawing, "--state", "DARK")).isZero();
+        assertThat(run("draw", EXAMPLES.resolve("terrace.yaml"), "-o", drawing, "--state", "DARK"))
+                .isZero();
         assertThat(Files.readString(drawing)).startsWith("<?xml").contains("</svg>");
     }
 
     @Test
     void aRuleBookOfOnesOwnIsLaidOverThatOfTheCountry() throws IOException {
         Path own = folder.resolve("own.yaml");
-        Files.writeString(
-                own,
-                """
+        Files.writeString(own, """
                 book: OURS
                 over: DE
                 name: Our own conditions
                 limits:
                   - {limit: link.electrodeLargestOhm, value: 5, force: REQUIRED, source: Conditions, clause: "3", verification: OWN_CHOICE}
                 """);
-        assertThat(run("check", EXAMPLES.resolve("town-house.yaml"), "--rules", own)).isEqualTo(1);
+        assertThat(run("check", EXAMPLES.resolve("town-house.yaml"), "--rules", own))
+                .isEqualTo(1);
         assertThat(out.toString()).contains("[link.electrode]", "OURS");
     }
 
@@ -150,7 +156,8 @@ class CommandLineTest {
     @Test
     @Tag("slow")
     void theDemoJudgesTheTownHouseAndMakesItsPapers() {
-        assertThat(run("demo", "--examples", EXAMPLES, "-o", folder.resolve("demo"))).isZero();
+        assertThat(run("demo", "--examples", EXAMPLES, "-o", folder.resolve("demo")))
+                .isZero();
         assertThat(folder.resolve("demo/handover.pdf")).isNotEmptyFile();
         assertThat(folder.resolve("demo/findings.json")).isNotEmptyFile();
         assertThat(folder.resolve("demo/diagram-island-grid-dead.svg")).isNotEmptyFile();

@@ -32,7 +32,8 @@ public record Assessment(
     /** What of it concerns one state: findings decided by that state and those for which the state does not matter. */
     public Assessment in(OperatingState state) {
         List<Finding> concerned = findings.stream()
-                .filter(finding -> finding.key().state() == null || finding.key().state() == state)
+                .filter(finding ->
+                        finding.key().state() == null || finding.key().state() == state)
                 .toList();
         return new Assessment(installation, rules, concerned, Verdict.of(concerned), calculations);
     }

@@ -49,9 +49,8 @@ public record Verdict(
             if (finding.force() == Force.ADVISED && !finding.outcome().isSettled() && finding.accepted() == null)
                 advice++;
             if (finding.outcome() == Outcome.MET && !finding.assumptions().isEmpty()) onAssumptions++;
-            if (judged
-                    && finding.source() != null
-                    && finding.source().verification() != Verification.COMPARED) onUncompared++;
+            if (judged && finding.source() != null && finding.source().verification() != Verification.COMPARED)
+                onUncompared++;
         }
         return new Verdict(worst, counts, advice, onAssumptions, assumed.size(), onUncompared);
     }

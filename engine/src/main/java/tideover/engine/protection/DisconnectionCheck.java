@@ -113,6 +113,12 @@ final class DisconnectionCheck implements Check<ProtectionStudies> {
         boolean inTime = story.clearing().latestS() <= limitS;
         if (!inTime && !story.missing().isEmpty()) {
             draft.openFor(story.missing());
+        } else if (!inTime && story.asRead().latestS() <= limitS) {
+            draft.notCertain(
+                    "fault.disconnection.notCertain",
+                    name(fed.id()),
+                    amount(story.asRead().latestS(), Unit.S),
+                    limit);
         } else if (story.clearing() instanceof Clearing.ByDevice by) {
             PhraseArg[] said = {name(fed.id()), current, name(by.device()), amount(by.latestS(), Unit.S), limit};
             String how = by.kind() == Clearing.DeviceKind.RESIDUAL_CURRENT ? "residual" : "overcurrent";

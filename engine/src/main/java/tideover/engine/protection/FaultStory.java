@@ -18,6 +18,7 @@ import tideover.engine.site.ThingId;
  * @param electrodeOhm electrodes of the house on the way back [Ω]; 0 in TN
  * @param currentA  smallest fault current, r.m.s. [A]
  * @param clearing  how it ends
+ * @param asRead    how it would end without the margin on a measured loop; the same where none was measured
  * @param acting    things whose residual current devices see the fault
  * @param facts     facts this rests on
  * @param missing   facts that might give a quicker end
@@ -31,6 +32,7 @@ public record FaultStory(
         double electrodeOhm,
         double currentA,
         Clearing clearing,
+        Clearing asRead,
         List<ThingId> acting,
         List<FactId> facts,
         List<FactId> missing) {

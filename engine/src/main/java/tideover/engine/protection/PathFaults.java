@@ -6,10 +6,8 @@ import static tideover.engine.rules.PhraseArg.name;
 import java.util.ArrayList;
 import java.util.EnumMap;
 import java.util.HashMap;
-import java.util.IdentityHashMap;
 import java.util.List;
 import java.util.Map;
-import java.util.Optional;
 import org.jspecify.annotations.Nullable;
 import tideover.engine.installation.Edge;
 import tideover.engine.installation.Installation;
@@ -17,7 +15,6 @@ import tideover.engine.installation.Path;
 import tideover.engine.installation.View;
 import tideover.engine.network.EarthReturn;
 import tideover.engine.network.Impedances;
-import tideover.engine.network.Upstream;
 import tideover.engine.rules.Trace;
 import tideover.engine.rules.Unit;
 import tideover.engine.site.Circuit;
@@ -27,9 +24,6 @@ import tideover.engine.site.FactId;
 import tideover.engine.site.Fed;
 import tideover.engine.site.Inverter;
 import tideover.engine.site.OperatingState;
-import tideover.engine.site.OvercurrentDevice;
-import tideover.engine.site.RcdDelay;
-import tideover.engine.site.ResidualDevice;
 import tideover.engine.site.Supply;
 import tideover.engine.site.ThingId;
 
@@ -44,18 +38,17 @@ final class PathFaults implements FaultStudy {
     private static final double NOMINAL_VOLTAGE_V = 230;
 
     private final Installation installation;
-    private final Tables tables;
     private final FaultAssumptions assumptions;
     private final Impedances impedances;
     private final Map<OperatingState, Map<ThingId, Feeding>> feedings = new EnumMap<>(OperatingState.class);
     private final Map<OperatingState, Map<ThingId, List<FaultStory>>> stories = new EnumMap<>(OperatingState.class);
-    private final IdentityHashMap<OvercurrentDevice, Optional<TripCurve>> curves = new IdentityHashMap<>();
+    private final Clearings clearings;
 
     PathFaults(Installation installation, Tables tables, FaultAssumptions assumptions) {
         this.installation = installation;
-        this.tables = tables;
         this.assumptions = assumptions;
         this.impedances = new Impedances(installation, tables.conductors(), assumptions.loopTemperatureDegC());
+        this.clearings = new Clearings(installation, tables, assumptions.safeVoltageV());
     }
 
     @Override
@@ -115,8 +108,9 @@ final class PathFaults implements FaultStudy {
                     amount(currentA, Unit.A));
         }
         List<ThingId> acting = new ArrayList<>(2);
-        Clearing clearing =
-                clearing(view, there, back, currentA, inverter, drivenA >= limitA, acting, facts, missing, trace);
+        Clearing clearing = clearings.clearing(
+                view, there, back, currentA, inverter, drivenA >= limitA, acting, facts, missing, trace);
+        Clearing asRead = inverter == null && isMeasured(thing) ? asRead(thing, view, there, back) : clearing;
         return new FaultStory(
                 source,
                 line,
@@ -126,9 +120,36 @@ final class PathFaults implements FaultStudy {
                 electrodeOhm(back),
                 currentA,
                 clearing,
+                asRead,
                 acting,
                 facts,
                 missing);
+    }
+
+    private static boolean isMeasured(Fed thing) {
+        return thing instanceof Circuit circuit && circuit.loopImpedanceOhm() != null;
+    }
+
+    /** How a measured loop would end without the margin for instrument and temperature. */
+    private Clearing asRead(Fed thing, View view, Path there, @Nullable Path back) {
+        Double readOhm = ((Circuit) thing).loopImpedanceOhm();
+        double currentA = readOhm == null || back == null ? 0 : nominalVoltageV() / readOhm;
+        return clearings.clearing(
+                view,
+                there,
+                back,
+                currentA,
+                null,
+                false,
+                new ArrayList<>(2),
+                new ArrayList<>(4),
+                new ArrayList<>(0),
+                Trace.NONE);
+    }
+
+    private double nominalVoltageV() {
+        Double stated = installation.supply().nominalVoltageV();
+        return stated == null ? NOMINAL_VOLTAGE_V : stated;
     }
 
     private double voltageV(@Nullable Inverter inverter, List<FactId> facts) {
@@ -136,10 +157,8 @@ final class PathFaults implements FaultStudy {
             facts.add(inverter.fact("islandVoltageV"));
             return inverter.islandVoltageV() == null ? NOMINAL_VOLTAGE_V : inverter.islandVoltageV();
         }
-        Supply supply = installation.supply();
-        facts.add(supply.fact("nominalVoltageV"));
-        double nominalVoltageV = supply.nominalVoltageV() == null ? NOMINAL_VOLTAGE_V : supply.nominalVoltageV();
-        return nominalVoltageV * assumptions.voltageFactorRatio();
+        facts.add(installation.supply().fact("nominalVoltageV"));
+        return nominalVoltageV() * assumptions.voltageFactorRatio();
     }
 
     private double loopOhm(
@@ -228,116 +247,5 @@ final class PathFaults implements FaultStudy {
         if (back != null)
             for (Edge edge : back.edges()) if (edge.part() == Edge.Part.ELECTRODE) ohm += impedances.ohm(edge);
         return ohm;
-    }
-
-    private Clearing clearing(
-            View view,
-            Path there,
-            @Nullable Path back,
-            double currentA,
-            @Nullable Inverter inverter,
-            boolean limited,
-            List<ThingId> acting,
-            List<FactId> facts,
-            List<FactId> missing,
-            Trace trace) {
-        Clearing best = new Clearing.Never();
-        if (inverter == null && installation.supply().mainFuse() != null)
-            best = quicker(
-                    best,
-                    overcurrent(
-                            ThingId.SUPPLY, "mainFuse", installation.supply().mainFuse(), currentA, missing, trace));
-        for (Edge edge : there.edges()) {
-            if (edge.part() != Edge.Part.FEED || !(edge.thing() instanceof Fed fed)) continue;
-            ResidualDevice rcd = fed.rcd();
-            if (rcd != null && back != null && !view.isByPassedByNeutral(fed.id(), there.source())) {
-                acting.add(fed.id());
-                best = quicker(best, residual(fed, rcd, currentA, missing, trace));
-            }
-            if (fed.protection() != null)
-                best = quicker(best, overcurrent(fed.id(), "protection", fed.protection(), currentA, missing, trace));
-        }
-        if (inverter != null && limited && back != null)
-            best = quicker(best, shutdown(inverter, facts, missing, trace));
-        if (best instanceof Clearing.ByDevice by) facts.addAll(facts(by));
-        return best instanceof Clearing.Never && !missing.isEmpty() ? new Clearing.Unknown(missing) : best;
-    }
-
-    /** Of two that are equally quick the one nearer to the fault. */
-    private static Clearing quicker(Clearing a, Clearing b) {
-        return b.latestS() <= a.latestS() ? b : a;
-    }
-
-    /** What is known of the device that ends the fault; others may be otherwise without harm. */
-    private List<FactId> facts(Clearing.ByDevice by) {
-        Fed fed = installation.findFed(by.device()).orElse(null);
-        if (by.kind() == Clearing.DeviceKind.RESIDUAL_CURRENT)
-            return List.of(new FactId(by.device(), "rcd.ratedResidualCurrentA"), new FactId(by.device(), "rcd.delay"));
-        OvercurrentDevice device = fed == null ? installation.supply().mainFuse() : fed.protection();
-        return device == null
-                ? List.of()
-                : new Upstream(by.device(), fed == null ? "mainFuse" : "protection", device).facts();
-    }
-
-    private Clearing residual(Fed fed, ResidualDevice rcd, double currentA, List<FactId> missing, Trace trace) {
-        if (rcd.ratedResidualCurrentA() == null) {
-            missing.add(fed.fact("rcd.ratedResidualCurrentA"));
-            return new Clearing.Never();
-        }
-        RcdDelay delay = rcd.delay() == null ? RcdDelay.SELECTIVE : rcd.delay();
-        double multiple = currentA / rcd.ratedResidualCurrentA();
-        double latestS = tables.rcdTimes().latestS(delay, multiple);
-        trace.line(
-                "calculation.fault.residual",
-                name(fed.id()),
-                amount(rcd.ratedResidualCurrentA(), Unit.RESIDUAL_A),
-                amount(multiple, Unit.RATIO),
-                amount(latestS, Unit.S));
-        return latestS == Double.POSITIVE_INFINITY
-                ? new Clearing.Never()
-                : new Clearing.ByDevice(
-                        fed.id(),
-                        Clearing.DeviceKind.RESIDUAL_CURRENT,
-                        tables.rcdTimes().earliestS(delay, multiple),
-                        latestS);
-    }
-
-    private Clearing overcurrent(
-            ThingId thing, String part, OvercurrentDevice device, double currentA, List<FactId> missing, Trace trace) {
-        TripCurve curve = findCurve(device).orElse(null);
-        if (curve == null) {
-            missing.add(new FactId(thing, part + (device.ratedCurrentA() == null ? ".ratedCurrentA" : ".curve")));
-            return new Clearing.Never();
-        }
-        double latestS = curve.latestS(currentA);
-        trace.line(
-                "calculation.fault.overcurrent",
-                name(thing),
-                amount(curve.ratedCurrentA(), Unit.A),
-                amount(currentA, Unit.A),
-                amount(latestS, Unit.S));
-        return latestS == Double.POSITIVE_INFINITY
-                ? new Clearing.Never()
-                : new Clearing.ByDevice(thing, Clearing.DeviceKind.OVERCURRENT, curve.earliestS(currentA), latestS);
-    }
-
-    private Optional<TripCurve> findCurve(OvercurrentDevice device) {
-        return curves.computeIfAbsent(device, tables.tripCurves()::find);
-    }
-
-    private Clearing shutdown(Inverter inverter, List<FactId> facts, List<FactId> missing, Trace trace) {
-        facts.add(inverter.fact("shutOffTimeS"));
-        facts.add(inverter.fact("shutOffVoltageV"));
-        if (inverter.shutOffTimeS() == null) missing.add(inverter.fact("shutOffTimeS"));
-        if (inverter.shutOffVoltageV() == null) missing.add(inverter.fact("shutOffVoltageV"));
-        if (inverter.shutOffTimeS() == null || inverter.shutOffVoltageV() == null) return new Clearing.Never();
-        trace.line(
-                "calculation.fault.shutdown",
-                name(inverter.id()),
-                amount(inverter.shutOffTimeS(), Unit.S),
-                amount(inverter.shutOffVoltageV(), Unit.V));
-        return inverter.shutOffVoltageV() <= assumptions.safeVoltageV()
-                ? new Clearing.BySourceShutdown(inverter.id(), inverter.shutOffTimeS(), inverter.shutOffVoltageV())
-                : new Clearing.Never();
     }
 }

@@ -9,5 +9,7 @@ import org.jspecify.annotations.Nullable;
  * @param resistanceOhm to remote earth, measured [Ω]
  */
 public record Electrode(
-        ThingId id, @Nullable String designation, @Nullable EarthPlace earth, @Nullable Double resistanceOhm)
-        implements Thing {}
+        ThingId id,
+        @Nullable String designation,
+        @Nullable EarthPlace earth,
+        @Nullable Double resistanceOhm) implements Thing {}

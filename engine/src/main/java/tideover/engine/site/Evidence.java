@@ -14,7 +14,11 @@ import org.jspecify.annotations.Nullable;
  * @param document paper, photo or letter that shows it
  */
 public record Evidence(
-        String about, Origin origin, @Nullable String by, @Nullable LocalDate on, @Nullable String document) {
+        String about,
+        Origin origin,
+        @Nullable String by,
+        @Nullable LocalDate on,
+        @Nullable String document) {
 
     /** The word that stands for everything found in the house. */
     public static final String HOUSE = "house";

@@ -11,22 +11,28 @@ public sealed interface Fed extends Thing
         permits Meter, IslandingSwitch, ProtectiveDevice, Board, RcdGroup, Circuit, Inverter {
 
     /** The thing at whose outgoing terminals the lines begin. For an inverter: where it is connected. */
-    @Nullable ThingId fedFrom();
+    @Nullable
+    ThingId fedFrom();
 
     /** The thing at whose neutral bar the neutral begins; nothing means: where the lines begin. */
-    @Nullable ThingId neutralFrom();
+    @Nullable
+    ThingId neutralFrom();
 
     /** The conductors of the supply cable; nothing where nobody has looked. */
-    @Nullable List<Conductor> conductors();
+    @Nullable
+    List<Conductor> conductors();
 
     /** The supply cable; nothing where the thing sits directly at the one before it. */
-    @Nullable Cable cable();
+    @Nullable
+    Cable cable();
 
     /** Overcurrent device at the beginning of the supply cable. */
-    @Nullable OvercurrentDevice protection();
+    @Nullable
+    OvercurrentDevice protection();
 
     /** Residual current device of this thing. */
-    @Nullable ResidualDevice rcd();
+    @Nullable
+    ResidualDevice rcd();
 
     /** Whether the supply cable is known to have this conductor. */
     default boolean has(Conductor conductor) {

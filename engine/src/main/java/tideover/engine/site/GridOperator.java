@@ -11,8 +11,9 @@ import org.jspecify.annotations.Nullable;
  * @param conditions        further conditions in the operator's words, printed as they are
  */
 public record GridOperator(
-        @Nullable String designation, @Nullable NeutralRule neutralSeparation, @Nullable List<String> conditions)
-        implements Thing {
+        @Nullable String designation,
+        @Nullable NeutralRule neutralSeparation,
+        @Nullable List<String> conditions) implements Thing {
     public GridOperator {
         if (conditions != null) conditions = List.copyOf(conditions);
     }

@@ -9,5 +9,7 @@ import org.jspecify.annotations.Nullable;
  * @param earthAt   {@code main-earth}, an electrode, or a thing at whose PE bar it ends
  */
 public record NeutralEarthLink(
-        ThingId id, @Nullable String designation, @Nullable ThingId neutralAt, @Nullable ThingId earthAt)
-        implements Thing {}
+        ThingId id,
+        @Nullable String designation,
+        @Nullable ThingId neutralAt,
+        @Nullable ThingId earthAt) implements Thing {}

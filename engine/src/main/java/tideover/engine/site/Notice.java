@@ -7,4 +7,5 @@ import org.jspecify.annotations.Nullable;
  *
  * @param at thing at which it stands
  */
-public record Notice(ThingId id, @Nullable String designation, @Nullable ThingId at) implements Thing {}
+public record Notice(
+        ThingId id, @Nullable String designation, @Nullable ThingId at) implements Thing {}

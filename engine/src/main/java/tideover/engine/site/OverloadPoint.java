@@ -8,4 +8,5 @@ import org.jspecify.annotations.Nullable;
  * @param currentRatio current over continuous current per line, above 1
  * @param timeS        how long it can be given [s]
  */
-public record OverloadPoint(@Nullable Double currentRatio, @Nullable Double timeS) {}
+public record OverloadPoint(
+        @Nullable Double currentRatio, @Nullable Double timeS) {}

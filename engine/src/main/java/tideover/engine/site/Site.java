@@ -35,8 +35,7 @@ public record Site(House house, Plan plan, List<Evidence> evidence) {
     public Map<ThingId, Status> statuses() {
         Map<ThingId, Status> statuses = new LinkedHashMap<>();
         for (Thing found : house.things()) statuses.put(found.id(), Status.EXISTING);
-        for (Thing planned : plan.things())
-            statuses.merge(planned.id(), Status.NEW, (found, stated) -> Status.ALTERED);
+        for (Thing planned : plan.things()) statuses.merge(planned.id(), Status.NEW, (found, stated) -> Status.ALTERED);
         for (ThingId id : plan.removed()) statuses.put(id, Status.REMOVED);
         return statuses;
     }
@@ -56,15 +55,25 @@ public record Site(House house, Plan plan, List<Evidence> evidence) {
         ThingId id = fact.thing();
         if (id.equals(ThingId.SUPPLY))
             return withHouse(new House(
-                    house.place(), house.gridOperator(), Overlay.with(house.supply(), fact.field(), value), house.things()));
+                    house.place(),
+                    house.gridOperator(),
+                    Overlay.with(house.supply(), fact.field(), value),
+                    house.things()));
         if (id.equals(ThingId.GRID_OPERATOR))
             return withHouse(new House(
-                    house.place(), Overlay.with(house.gridOperator(), fact.field(), value), house.supply(), house.things()));
+                    house.place(),
+                    Overlay.with(house.gridOperator(), fact.field(), value),
+                    house.supply(),
+                    house.things()));
         if (id.equals(ThingId.PLACE))
             return withHouse(new House(
-                    Overlay.with(house.place(), fact.field(), value), house.gridOperator(), house.supply(), house.things()));
+                    Overlay.with(house.place(), fact.field(), value),
+                    house.gridOperator(),
+                    house.supply(),
+                    house.things()));
         List<Thing> planned = changed(plan.things(), fact, value);
-        if (planned != plan.things()) return new Site(house, new Plan(planned, plan.removed(), plan.accepted()), evidence);
+        if (planned != plan.things())
+            return new Site(house, new Plan(planned, plan.removed(), plan.accepted()), evidence);
         List<Thing> found = changed(house.things(), fact, value);
         if (found == house.things()) throw new IllegalArgumentException("no thing has the id " + id);
         return withHouse(new House(house.place(), house.gridOperator(), house.supply(), found));
@@ -88,8 +97,7 @@ public record Site(House house, Plan plan, List<Evidence> evidence) {
         return new Site(changed, plan, evidence);
     }
 
-    private static List<Thing> changed(
-            List<Thing> things, FactId fact, @Nullable Object value) {
+    private static List<Thing> changed(List<Thing> things, FactId fact, @Nullable Object value) {
         for (int i = 0; i < things.size(); i++) {
             if (!things.get(i).id().equals(fact.thing())) continue;
             List<Thing> copy = new ArrayList<>(things);

@@ -21,7 +21,8 @@ public sealed interface Thing
     ThingId id();
 
     /** The printed name, or nothing where only the id is known. */
-    @Nullable String designation();
+    @Nullable
+    String designation();
 
     /** One fact of this thing. */
     default FactId fact(String field) {

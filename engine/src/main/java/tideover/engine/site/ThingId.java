@@ -22,7 +22,8 @@ public record ThingId(String text) implements Comparable<ThingId> {
     public static final ThingId MAIN_EARTH = new ThingId("main-earth");
 
     public ThingId {
-        if (!isWellFormed(text)) throw new IllegalArgumentException("thing id '%s' is not a-z, 0-9 and -".formatted(text));
+        if (!isWellFormed(text))
+            throw new IllegalArgumentException("thing id '%s' is not a-z, 0-9 and -".formatted(text));
     }
 
     /** Whether a text may serve as an id. */
