@@ -24,6 +24,9 @@ import tideover.papers.Wording;
 /** Board legend, labels and test sheet in one: circuits by board and RCD, those that stay on above the double line. */
 final class CircuitList {
 
+    /** What lies on one side; {@code before} is what stands above it, empty at the top. */
+    record Part(String before, List<Group> groups) {}
+
     /** Circuits at one board behind one RCD. */
     record Group(String title, List<Row> rows) {}
 
@@ -73,8 +76,18 @@ final class CircuitList {
                 .toList();
     }
 
+    /** The whole list: what stays on, the line, what is grid-only, and what nobody can say yet. */
+    List<Part> parts() {
+        List<Part> parts = new ArrayList<>();
+        parts.add(new Part("", groups(Where.STAYS_ON)));
+        parts.add(new Part(wording.text("handover.cut"), groups(Where.GRID_ONLY)));
+        List<Group> unknown = groups(Where.UNKNOWN);
+        if (!unknown.isEmpty()) parts.add(new Part(wording.text("handover.side.unknown.long"), unknown));
+        return parts;
+    }
+
     /** The circuits that lie there, grouped in the order in which they are written. */
-    List<Group> groups(Where where) {
+    private List<Group> groups(Where where) {
         Map<String, List<Row>> rows = new LinkedHashMap<>();
         for (Circuit circuit : circuits(where))
             rows.computeIfAbsent(title(circuit), title -> new ArrayList<>()).add(row(circuit, where));

@@ -43,7 +43,10 @@ final class FindingList {
     record Alike(String sentence, String places) {}
 
     /** Findings of one check: those told alike of several places, and the others. */
-    record Group(String check, String sources, List<Alike> alike, List<Row> rows) {}
+    record Group(String sign, String look, String check, String sources, List<Alike> alike, List<Row> rows) {}
+
+    /** Findings under one heading, each for itself or check by check. */
+    record Section(String heading, List<Row> rows, List<Group> groups) {}
 
     /** @param uses checks judged by it; {@code findings} is their number */
     record SourceRow(String document, String clause, String verification, String uses, int findings) {}
@@ -59,31 +62,47 @@ final class FindingList {
         this.wording = wording;
     }
 
+    /** All findings: what has to be done first and each for itself, the rest check by check; no section is empty. */
+    List<Section> sections() {
+        List<Section> sections = List.of(
+                new Section(wording.text("handover.findings.notMet"), binding(Outcome.NOT_MET), List.of()),
+                new Section(wording.text("handover.findings.notCertain"), binding(Outcome.NOT_CERTAIN), List.of()),
+                new Section(wording.text("handover.findings.open"), List.of(), grouped(Outcome.OPEN)),
+                new Section(wording.text("handover.findings.advice"), advice(), List.of()),
+                new Section(wording.text("handover.findings.met"), List.of(), grouped(Outcome.MET)),
+                new Section(
+                        wording.text("handover.findings.notApplicable"), List.of(), grouped(Outcome.NOT_APPLICABLE)));
+        return sections.stream()
+                .filter(section ->
+                        !section.rows().isEmpty() || !section.groups().isEmpty())
+                .toList();
+    }
+
     /** Binding findings of an outcome. */
-    List<Row> binding(Outcome outcome) {
+    private List<Row> binding(Outcome outcome) {
         return rows(finding -> finding.outcome() == outcome && finding.force() != Force.ADVISED);
     }
 
     /** What is advised and not so. */
-    List<Row> advice() {
+    private List<Row> advice() {
         return rows(finding -> finding.force() == Force.ADVISED
                 && !finding.outcome().isSettled()
                 && finding.outcome() != Outcome.OPEN);
     }
 
     /** Findings of an outcome, check by check. */
-    List<Group> grouped(Outcome outcome) {
+    private List<Group> grouped(Outcome outcome) {
         Map<String, List<Finding>> byCheck = new LinkedHashMap<>();
         for (Finding finding : assessment.findings())
             if (finding.outcome() == outcome)
                 byCheck.computeIfAbsent(finding.key().check(), check -> new ArrayList<>())
                         .add(finding);
         List<Group> groups = new ArrayList<>();
-        byCheck.forEach((check, findings) -> groups.add(group(check, findings)));
+        byCheck.forEach((check, findings) -> groups.add(group(outcome, check, findings)));
         return groups;
     }
 
-    private Group group(String check, List<Finding> findings) {
+    private Group group(Outcome outcome, String check, List<Finding> findings) {
         Map<String, List<Finding>> bySentence = new LinkedHashMap<>();
         for (Finding finding : findings)
             bySentence
@@ -98,7 +117,8 @@ final class FindingList {
                         sentence,
                         wording.names(of.stream().map(f -> f.key().place()).toList())));
         });
-        return new Group(wording.text("check." + check), sources(findings), alike, rows);
+        return new Group(
+                wording.sign(outcome), look(outcome), wording.text("check." + check), sources(findings), alike, rows);
     }
 
     /** What is said of a place, without its name; with its name where there is more to show than the sentence. */

@@ -50,15 +50,8 @@ public final class Handover {
             List<String> topics,
             String topicsHeading,
             List<String> sheets,
-            List<CircuitList.Group> staying,
-            List<CircuitList.Group> gridOnly,
-            List<CircuitList.Group> unknown,
-            List<FindingList.Row> notMet,
-            List<FindingList.Row> notCertain,
-            List<FindingList.Group> open,
-            List<FindingList.Row> advice,
-            List<FindingList.Group> met,
-            List<FindingList.Group> notApplicable,
+            List<CircuitList.Part> circuits,
+            List<FindingList.Section> sections,
             List<FactList.ThingRow> things,
             List<FactList.EvidenceRow> evidence,
             String removed,
@@ -83,7 +76,11 @@ public final class Handover {
         this.diagram = new FutureTask<>(() -> Diagram.of(assessment.installation(), this.wording, stamp));
     }
 
-    /** @param assessment with calculations, which are printed */
+    /**
+     * The handover file of a judged site.
+     *
+     * @param assessment with calculations, which are printed
+     */
     public static Handover of(Assessment assessment, Wording wording, Stamp stamp) {
         return new Handover(assessment, wording, stamp);
     }
@@ -154,20 +151,13 @@ public final class Handover {
                 wording.counts(assessment.verdict()),
                 outage(circuits),
                 Cautions.of(installation, wording),
-                contents(questions, findings, circuits),
+                contents(questions, findings),
                 questions.errands(),
                 questions.topics(),
                 wording.text("report.limits", PhraseArg.verbatim(rules()), PhraseArg.count(questions.openForLimits())),
                 sheets,
-                circuits.groups(Where.STAYS_ON),
-                circuits.groups(Where.GRID_ONLY),
-                circuits.groups(Where.UNKNOWN),
-                findings.binding(Outcome.NOT_MET),
-                findings.binding(Outcome.NOT_CERTAIN),
-                findings.grouped(Outcome.OPEN),
-                findings.advice(),
-                findings.grouped(Outcome.MET),
-                findings.grouped(Outcome.NOT_APPLICABLE),
+                circuits.parts(),
+                findings.sections(),
                 facts.things(),
                 facts.evidence(),
                 removed(installation),
@@ -200,7 +190,7 @@ public final class Handover {
         return sentences;
     }
 
-    private List<Contents> contents(Questions questions, FindingList findings, CircuitList circuits) {
+    private List<Contents> contents(Questions questions, FindingList findings) {
         Map<Outcome, Integer> counts = assessment.verdict().counts();
         List<Contents> contents = new ArrayList<>();
         contents.add(chapter("verdict"));

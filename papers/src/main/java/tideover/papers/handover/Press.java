@@ -7,7 +7,6 @@ import com.openhtmltopdf.pdfboxout.PdfRendererBuilder.PdfAConformance;
 import com.openhtmltopdf.util.XRLog;
 import java.awt.color.ColorSpace;
 import java.awt.color.ICC_Profile;
-import java.io.ByteArrayInputStream;
 import java.io.ByteArrayOutputStream;
 import java.io.IOException;
 import java.io.InputStream;
@@ -99,7 +98,8 @@ final class Press {
 
     private static InputStream font(String file) {
         InputStream bytes = Press.class.getResourceAsStream("/tideover/papers/fonts/" + file);
-        return bytes == null ? new ByteArrayInputStream(new byte[0]) : bytes;
+        if (bytes == null) throw new IllegalStateException("the typeface " + file + " is not on the class path");
+        return bytes;
     }
 
     /** The day of the stamp in place of the clock, and an identity that follows from what the paper was made of. */

@@ -11,6 +11,7 @@ import java.util.Map;
 import java.util.concurrent.ConcurrentHashMap;
 import java.util.regex.Pattern;
 import java.util.stream.Stream;
+import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.MethodSource;
@@ -28,6 +29,7 @@ import tideover.papers.Stamp;
 import tideover.papers.Wording;
 import tideover.papers.handover.Handover;
 import tideover.papers.handover.OperatorLetter;
+import tideover.reference.GeneratedSites;
 import tideover.reference.Houses;
 
 /** The papers as they lie on the table of an inspector. */
@@ -231,5 +233,21 @@ class HandoverTest {
                 .contains("Nothing is open that only you can answer")
                 .doesNotContain("what becomes of the neutral?");
         assertThat(printed(Houses.TOWN_HOUSE).text()).doesNotContain("To the grid operator");
+    }
+
+    /** Houses of many shapes, half surveyed too, and one of which nothing is known. */
+    static Stream<Site> manySites() {
+        Site bare = Houses.of("format: 1\nhouse:\n  place: {country: DE}\n  supply: {}\n");
+        return Stream.concat(Stream.of(bare), GeneratedSites.sites(12));
+    }
+
+    @Tag("slow")
+    @ParameterizedTest
+    @MethodSource("manySites")
+    void anyHouseGivesAPaperThatKeepsToItsPages(Site site) {
+        PrintedPaper paper = printed(Houses.explain(site));
+        for (PrintedPaper.Page page : paper.pages()) assertThat(page.beyond()).isEmpty();
+        assertThat(paper.text()).doesNotContain("#");
+        assertThat(paper.pages().stream().filter(PrintedPaper.Page::isSheet)).isNotEmpty();
     }
 }
