@@ -34,6 +34,7 @@ public final class OperatorLetter {
             String date,
             String revision,
             String operator,
+            String title,
             String intro,
             List<Line> plan,
             String asked,
@@ -87,6 +88,7 @@ public final class OperatorLetter {
                                 stamp.date().toString(),
                                 stamp.revision().shortened(),
                                 wording.capitalised(wording.name(ThingId.GRID_OPERATOR)),
+                                wording.text(asks() ? "letter.title" : "letter.title.files"),
                                 wording.text("letter.intro", wording.name(ThingId.PLACE)),
                                 plan(),
                                 wording.text(
@@ -94,8 +96,16 @@ public final class OperatorLetter {
                                         PhraseArg.count(
                                                 assessment.verdict().counts().getOrDefault(Outcome.OPEN, 0))),
                                 questions(),
-                                operator.conditions() == null ? List.of() : operator.conditions()),
+                                declared(operator)),
                         wording);
+    }
+
+    private List<String> declared(GridOperator operator) {
+        List<String> declared = new ArrayList<>();
+        if (operator.neutralSeparation() != null)
+            declared.add(wording.text("letter.answered", wording.word(operator.neutralSeparation())));
+        if (operator.conditions() != null) declared.addAll(operator.conditions());
+        return declared;
     }
 
     private List<Line> plan() {
