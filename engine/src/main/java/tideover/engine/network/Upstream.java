@@ -12,34 +12,54 @@ import tideover.engine.site.ThingId;
  * The nearest overcurrent device on the way of a thing from the supply.
  *
  * @param holder thing that holds it; the supply for the main fuse
- * @param field  field of the holder in which it stands
+ * @param slot   where in the holder it stands
  * @param device the device
  */
-public record Upstream(ThingId holder, String field, OvercurrentDevice device) {
+public record Upstream(ThingId holder, Slot slot, OvercurrentDevice device) {
+
+    /** The field of a thing in which an overcurrent device stands. */
+    public enum Slot {
+        MAIN_FUSE("mainFuse"),
+        PROTECTION("protection");
+
+        private final String kind;
+        private final String curve;
+        private final String ratedCurrentA;
+
+        Slot(String field) {
+            kind = field + ".kind";
+            curve = field + ".curve";
+            ratedCurrentA = field + ".ratedCurrentA";
+        }
+    }
 
     /** The nearest device before a thing's own terminals: its own, else that of what feeds it, at last the main fuse. */
     public static Optional<Upstream> find(Installation installation, ThingId thing) {
         for (ThingId id : installation.wayFromSupply(thing)) {
             if (id.equals(ThingId.SUPPLY)) {
                 OvercurrentDevice main = installation.supply().mainFuse();
-                return main == null ? Optional.empty() : Optional.of(new Upstream(id, "mainFuse", main));
+                return main == null ? Optional.empty() : Optional.of(new Upstream(id, Slot.MAIN_FUSE, main));
             }
             OvercurrentDevice own =
                     installation.findFed(id).map(Fed::protection).orElse(null);
-            if (own != null) return Optional.of(new Upstream(id, "protection", own));
+            if (own != null) return Optional.of(new Upstream(id, Slot.PROTECTION, own));
         }
         return Optional.empty();
     }
 
     /** What is known of the device: kind, curve of a breaker, rated current. */
     public List<FactId> facts() {
-        FactId kind = new FactId(holder, field + ".kind");
-        if (device.curve() == null) return List.of(kind, ratedCurrent());
-        return List.of(kind, new FactId(holder, field + ".curve"), ratedCurrent());
+        FactId kind = new FactId(holder, slot.kind);
+        return device.curve() == null ? List.of(kind, ratedCurrent()) : List.of(kind, curve(), ratedCurrent());
+    }
+
+    /** The fact of the device's curve. */
+    public FactId curve() {
+        return new FactId(holder, slot.curve);
     }
 
     /** The fact of the device's rated current. */
     public FactId ratedCurrent() {
-        return new FactId(holder, field + ".ratedCurrentA");
+        return new FactId(holder, slot.ratedCurrentA);
     }
 }

@@ -12,6 +12,7 @@ import tideover.engine.installation.Installation;
 import tideover.engine.installation.Path;
 import tideover.engine.installation.View;
 import tideover.engine.network.Upstream;
+import tideover.engine.network.Upstream.Slot;
 import tideover.engine.rules.Trace;
 import tideover.engine.rules.Unit;
 import tideover.engine.site.FactId;
@@ -65,7 +66,13 @@ final class Clearings {
             best = quicker(
                     best,
                     overcurrent(
-                            ThingId.SUPPLY, "mainFuse", installation.supply().mainFuse(), currentA, missing, trace));
+                            new Upstream(
+                                    ThingId.SUPPLY,
+                                    Slot.MAIN_FUSE,
+                                    installation.supply().mainFuse()),
+                            currentA,
+                            missing,
+                            trace));
         for (Edge edge : there.edges()) {
             if (edge.part() != Edge.Part.FEED || !(edge.thing() instanceof Fed fed)) continue;
             ResidualDevice rcd = fed.rcd();
@@ -74,7 +81,10 @@ final class Clearings {
                 best = quicker(best, residual(fed, rcd, currentA, missing, trace));
             }
             if (fed.protection() != null)
-                best = quicker(best, overcurrent(fed.id(), "protection", fed.protection(), currentA, missing, trace));
+                best = quicker(
+                        best,
+                        overcurrent(
+                                new Upstream(fed.id(), Slot.PROTECTION, fed.protection()), currentA, missing, trace));
         }
         if (inverter != null && limited && back != null)
             best = quicker(best, shutdown(inverter, facts, missing, trace));
@@ -95,7 +105,7 @@ final class Clearings {
         OvercurrentDevice device = fed == null ? installation.supply().mainFuse() : fed.protection();
         return device == null
                 ? List.of()
-                : new Upstream(by.device(), fed == null ? "mainFuse" : "protection", device).facts();
+                : new Upstream(by.device(), fed == null ? Slot.MAIN_FUSE : Slot.PROTECTION, device).facts();
     }
 
     private Clearing residual(Fed fed, ResidualDevice rcd, double currentA, List<FactId> missing, Trace trace) {
@@ -106,12 +116,13 @@ final class Clearings {
         RcdDelay delay = rcd.delay() == null ? RcdDelay.SELECTIVE : rcd.delay();
         double multiple = currentA / rcd.ratedResidualCurrentA();
         double latestS = tables.rcdTimes().latestS(delay, multiple);
-        trace.line(
-                "calculation.fault.residual",
-                name(fed.id()),
-                amount(rcd.ratedResidualCurrentA(), Unit.RESIDUAL_A),
-                amount(multiple, Unit.RATIO),
-                amount(latestS, Unit.S));
+        if (trace.isOn())
+            trace.line(
+                    "calculation.fault.residual",
+                    name(fed.id()),
+                    amount(rcd.ratedResidualCurrentA(), Unit.RESIDUAL_A),
+                    amount(multiple, Unit.RATIO),
+                    amount(latestS, Unit.S));
         return latestS == Double.POSITIVE_INFINITY
                 ? new Clearing.Never()
                 : new Clearing.ByDevice(
@@ -121,23 +132,24 @@ final class Clearings {
                         latestS);
     }
 
-    private Clearing overcurrent(
-            ThingId thing, String part, OvercurrentDevice device, double currentA, List<FactId> missing, Trace trace) {
-        TripCurve curve = findCurve(device).orElse(null);
+    private Clearing overcurrent(Upstream holder, double currentA, List<FactId> missing, Trace trace) {
+        TripCurve curve = findCurve(holder.device()).orElse(null);
         if (curve == null) {
-            missing.add(new FactId(thing, part + (device.ratedCurrentA() == null ? ".ratedCurrentA" : ".curve")));
+            missing.add(holder.device().ratedCurrentA() == null ? holder.ratedCurrent() : holder.curve());
             return new Clearing.Never();
         }
         double latestS = curve.latestS(currentA);
-        trace.line(
-                "calculation.fault.overcurrent",
-                name(thing),
-                amount(curve.ratedCurrentA(), Unit.A),
-                amount(currentA, Unit.A),
-                amount(latestS, Unit.S));
+        if (trace.isOn())
+            trace.line(
+                    "calculation.fault.overcurrent",
+                    name(holder.holder()),
+                    amount(curve.ratedCurrentA(), Unit.A),
+                    amount(currentA, Unit.A),
+                    amount(latestS, Unit.S));
         return latestS == Double.POSITIVE_INFINITY
                 ? new Clearing.Never()
-                : new Clearing.ByDevice(thing, Clearing.DeviceKind.OVERCURRENT, curve.earliestS(currentA), latestS);
+                : new Clearing.ByDevice(
+                        holder.holder(), Clearing.DeviceKind.OVERCURRENT, curve.earliestS(currentA), latestS);
     }
 
     private Optional<TripCurve> findCurve(OvercurrentDevice device) {

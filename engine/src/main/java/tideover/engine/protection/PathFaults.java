@@ -189,12 +189,13 @@ final class PathFaults implements FaultStudy {
         double backOhm = sum(back, facts, missing);
         double sourceOhm = fromGrid ? gridOhm(facts, missing) : 0;
         double loopOhm = sourceOhm + thereOhm + backOhm;
-        trace.line(
-                "calculation.fault.loop",
-                amount(sourceOhm, Unit.OHM),
-                amount(thereOhm, Unit.OHM),
-                amount(backOhm, Unit.OHM),
-                amount(loopOhm, Unit.OHM));
+        if (trace.isOn())
+            trace.line(
+                    "calculation.fault.loop",
+                    amount(sourceOhm, Unit.OHM),
+                    amount(thereOhm, Unit.OHM),
+                    amount(backOhm, Unit.OHM),
+                    amount(loopOhm, Unit.OHM));
         return loopOhm;
     }
 

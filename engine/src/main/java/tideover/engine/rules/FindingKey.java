@@ -1,6 +1,5 @@
 package tideover.engine.rules;
 
-import java.util.Comparator;
 import org.jspecify.annotations.Nullable;
 import tideover.engine.site.OperatingState;
 import tideover.engine.site.ThingId;
@@ -15,13 +14,17 @@ import tideover.engine.site.ThingId;
 public record FindingKey(
         String check, ThingId place, @Nullable OperatingState state) implements Comparable<FindingKey> {
 
-    private static final Comparator<FindingKey> ORDER = Comparator.comparing(FindingKey::check)
-            .thenComparing(FindingKey::place)
-            .thenComparing(key -> key.state() == null ? -1 : key.state().ordinal());
-
+    /** By check, then place, then state. */
     @Override
     public int compareTo(FindingKey other) {
-        return ORDER.compare(this, other);
+        int byCheck = check.compareTo(other.check);
+        if (byCheck != 0) return byCheck;
+        int byPlace = place.compareTo(other.place);
+        return byPlace != 0 ? byPlace : Integer.compare(rank(state), rank(other.state));
+    }
+
+    private static int rank(@Nullable OperatingState state) {
+        return state == null ? -1 : state.ordinal();
     }
 
     /** {@code check place state}, with {@code -} for no state. */

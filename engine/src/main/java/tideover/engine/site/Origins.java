@@ -7,7 +7,7 @@ import java.util.Optional;
 import java.util.Set;
 import org.jspecify.annotations.Nullable;
 
-/** Looks up where a fact comes from; the narrowest evidence wins. */
+/** Looks up where a fact comes from; the narrowest evidence wins. For one thread: it remembers what it was asked. */
 public final class Origins {
 
     /** Stands for the whole thing among the fields it has evidence for. */
@@ -16,6 +16,8 @@ public final class Origins {
     private final Map<String, Map<String, Evidence>> byThingAndField;
     private final Set<ThingId> found;
     private final Map<ThingId, Thing> stated;
+    /** What was asked before: the same facts lie under many findings. */
+    private final Map<FactId, Origin> asked = new HashMap<>();
 
     private Origins(
             Map<String, Map<String, Evidence>> byThingAndField, Set<ThingId> found, Map<ThingId, Thing> stated) {
@@ -63,9 +65,11 @@ public final class Origins {
 
     /** The origin of a fact; one stated only in the plan is planned, one without evidence is assumed. */
     public Origin of(FactId fact) {
-        Evidence evidence = find(fact).orElse(null);
-        if (evidence != null) return evidence.origin();
-        return isPlanned(fact) ? Origin.PLANNED : Origin.ASSUMED;
+        Origin known = asked.get(fact);
+        if (known != null) return known;
+        Origin origin = find(fact).map(Evidence::origin).orElse(isPlanned(fact) ? Origin.PLANNED : Origin.ASSUMED);
+        asked.put(fact, origin);
+        return origin;
     }
 
     private boolean isPlanned(FactId fact) {

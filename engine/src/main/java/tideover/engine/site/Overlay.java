@@ -76,14 +76,14 @@ final class Overlay {
             RecordComponent[] components = Objects.requireNonNull(type.getRecordComponents(), type + " is no record");
             Class<?>[] types =
                     Arrays.stream(components).map(RecordComponent::getType).toArray(Class<?>[]::new);
+            Method[] accessors =
+                    Arrays.stream(components).map(RecordComponent::getAccessor).toArray(Method[]::new);
             try {
-                return new Shape(
-                        type,
-                        type.getDeclaredConstructor(types),
-                        Arrays.stream(components)
-                                .map(RecordComponent::getAccessor)
-                                .toArray(Method[]::new),
-                        types);
+                Constructor<?> constructor = type.getDeclaredConstructor(types);
+                // All are public anyway; this spares the question at each call.
+                for (Method accessor : accessors) accessor.setAccessible(true);
+                constructor.setAccessible(true);
+                return new Shape(type, constructor, accessors, types);
             } catch (NoSuchMethodException e) {
                 throw new IllegalStateException(type + " has no canonical constructor", e);
             }
