@@ -49,6 +49,8 @@ final class NeutralSideCheck implements Check<Installation> {
     private static void judge(Installation installation, Circuit circuit, Limit limit, Judging judging) {
         OperatingState differing = null;
         List<ThingId> passed = List.of();
+        View before = null;
+        ThingId sourceBefore = null;
         // The states in which it does most harm come first.
         for (OperatingState state : List.of(
                 OperatingState.ISLAND_GRID_WAITING,
@@ -59,6 +61,10 @@ final class NeutralSideCheck implements Check<Installation> {
             View view = installation.in(state);
             ThingId source = view.findSource(circuit).orElse(null);
             if (source == null) continue;
+            // Fed by the same source with all contacts in the same position it is the same again.
+            if (before != null && view.hasContactsOf(before) && source.equals(sourceBefore)) continue;
+            before = view;
+            sourceBefore = source;
             Path neutral = view.findNeutralPath(source, circuit.id()).orElse(null);
             if (neutral == null) {
                 if (!isOnOtherSide(view, circuit, source)) continue;

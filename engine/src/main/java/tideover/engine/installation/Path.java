@@ -37,4 +37,15 @@ public record Path(ThingId source, List<Edge> edges) {
             if (edge.part() == Edge.Part.FEED && edge.thing().id().equals(thing)) return true;
         return false;
     }
+
+    /** Whether another way, of another line perhaps, leads through the same things. */
+    public boolean runsLike(Path other) {
+        if (edges.size() != other.edges.size()) return false;
+        for (int i = 0; i < edges.size(); i++) {
+            Edge one = edges.get(i);
+            Edge two = other.edges.get(i);
+            if (one.part() != two.part() || !one.thing().id().equals(two.thing().id())) return false;
+        }
+        return true;
+    }
 }

@@ -1,7 +1,9 @@
 package tideover.engine.installation;
 
 import java.util.ArrayList;
+import java.util.HashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import org.jspecify.annotations.Nullable;
 import tideover.engine.installation.Edge.Part;
@@ -22,6 +24,7 @@ public final class View {
     private final OperatingState state;
     private final Reach reach;
     private final List<ThingId> sources;
+    private final Map<ThingId, Feed> feeds = new HashMap<>();
     private @Nullable NeutralSearch neutrals;
 
     View(Installation installation, OperatingState state, Reach reach) {
@@ -113,18 +116,31 @@ public final class View {
 
     /** The source that feeds a thing's first live line. */
     public Optional<ThingId> findSource(Fed thing) {
-        for (Conductor line : lines(thing)) {
-            List<ThingId> at = sourcesAt(thing.id(), line);
-            if (!at.isEmpty()) return Optional.of(at.get(0));
-        }
-        return Optional.empty();
+        return feed(thing).source();
     }
 
     /** The lines of a thing that have voltage. */
     public List<Conductor> liveLines(Fed thing) {
+        return feed(thing).liveLines();
+    }
+
+    /** What feeds a thing: its lines that have voltage, and the source of the first. */
+    private record Feed(List<Conductor> liveLines, Optional<ThingId> source) {}
+
+    private Feed feed(Fed thing) {
+        Feed known = feeds.get(thing.id());
+        if (known != null) return known;
         List<Conductor> live = new ArrayList<>(3);
-        for (Conductor line : lines(thing)) if (!sourcesAt(thing.id(), line).isEmpty()) live.add(line);
-        return live;
+        ThingId source = null;
+        for (Conductor line : lines(thing)) {
+            List<ThingId> at = sourcesAt(thing.id(), line);
+            if (at.isEmpty()) continue;
+            live.add(line);
+            if (source == null) source = at.get(0);
+        }
+        Feed feed = new Feed(List.copyOf(live), Optional.ofNullable(source));
+        feeds.put(thing.id(), feed);
+        return feed;
     }
 
     /** The line conductors at a thing, stated or taken from what feeds it. */

@@ -41,4 +41,21 @@ public record FaultStory(
         facts = List.copyOf(facts);
         missing = List.copyOf(missing);
     }
+
+    /** The same on another line, where that runs through the same things. */
+    FaultStory on(Conductor other) {
+        return new FaultStory(
+                source,
+                other,
+                system,
+                voltageV,
+                loopOhm,
+                electrodeOhm,
+                currentA,
+                clearing,
+                asRead,
+                acting,
+                facts,
+                missing);
+    }
 }

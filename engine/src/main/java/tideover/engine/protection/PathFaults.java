@@ -6,6 +6,7 @@ import static tideover.engine.rules.PhraseArg.name;
 import java.util.ArrayList;
 import java.util.EnumMap;
 import java.util.HashMap;
+import java.util.IdentityHashMap;
 import java.util.List;
 import java.util.Map;
 import org.jspecify.annotations.Nullable;
@@ -42,6 +43,7 @@ final class PathFaults implements FaultStudy {
     private final Impedances impedances;
     private final Map<OperatingState, Map<ThingId, Feeding>> feedings = new EnumMap<>(OperatingState.class);
     private final Map<OperatingState, Map<ThingId, List<FaultStory>>> stories = new EnumMap<>(OperatingState.class);
+    private final IdentityHashMap<Path, Run> runs = new IdentityHashMap<>();
     private final Clearings clearings;
 
     PathFaults(Installation installation, Tables tables, FaultAssumptions assumptions) {
@@ -61,11 +63,22 @@ final class PathFaults implements FaultStudy {
         List<FaultStory> told = new ArrayList<>(3);
         for (Conductor line : view.lines(thing))
             for (ThingId source : view.sourcesAt(thing.id(), line))
-                told.add(fed(view, source)
-                        .stories
-                        .computeIfAbsent(thing.id(), t -> new EnumMap<>(Conductor.class))
-                        .computeIfAbsent(line, l -> tell(thing, view, line, source, Trace.NONE)));
+                told.add(story(fed(view, source).stories, thing, view, line, source));
         return List.copyOf(told);
+    }
+
+    private FaultStory story(
+            Map<ThingId, Map<Conductor, FaultStory>> known, Fed thing, View view, Conductor line, ThingId source) {
+        Map<Conductor, FaultStory> ofThing = known.computeIfAbsent(thing.id(), t -> new EnumMap<>(Conductor.class));
+        FaultStory story = ofThing.get(line);
+        if (story != null) return story;
+        Path there = view.findLinePath(source, thing.id(), line).orElseThrow();
+        for (FaultStory other : ofThing.values())
+            if (there.runsLike(
+                    view.findLinePath(source, thing.id(), other.line()).orElseThrow())) story = other.on(line);
+        if (story == null) story = tell(thing, view, line, source, Trace.NONE);
+        ofThing.put(line, story);
+        return story;
     }
 
     /** What a source feeds does not depend on the state but on where the contacts stand. */
@@ -208,19 +221,36 @@ final class PathFaults implements FaultStudy {
     }
 
     private double sum(Path path, List<FactId> facts, List<FactId> missing) {
-        double ohm = 0;
-        for (Edge edge : path.edges()) {
-            List<FactId> unknown = impedances.missing(edge);
-            ohm += impedances.ohm(edge);
-            for (FactId fact : unknown) if (!missing.contains(fact)) missing.add(fact);
-            if (edge.part() == Edge.Part.FEED && ((Fed) edge.thing()).cable() != null) {
-                facts.add(edge.thing().fact("cable.lengthM"));
-                facts.add(edge.thing().fact("cable.crossSectionMm2"));
-            }
-            if (edge.part() == Edge.Part.ELECTRODE) facts.add(edge.thing().fact("resistanceOhm"));
-            if (edge.part() == Edge.Part.NETWORK_EARTH) facts.add(edge.thing().fact("networkElectrodeOhm"));
+        Run run = runs.get(path);
+        if (run == null) {
+            run = Run.of(path, impedances);
+            runs.put(path, run);
         }
-        return ohm;
+        facts.addAll(run.facts());
+        for (FactId fact : run.missing()) if (!missing.contains(fact)) missing.add(fact);
+        return run.ohm();
+    }
+
+    /** What a way adds to a loop, and the facts under it. */
+    private record Run(double ohm, List<FactId> facts, List<FactId> missing) {
+
+        static Run of(Path path, Impedances impedances) {
+            double ohm = 0;
+            List<FactId> facts = new ArrayList<>(8);
+            List<FactId> missing = new ArrayList<>(0);
+            for (Edge edge : path.edges()) {
+                ohm += impedances.ohm(edge);
+                missing.addAll(impedances.missing(edge));
+                if (edge.part() == Edge.Part.FEED && ((Fed) edge.thing()).cable() != null) {
+                    facts.add(edge.thing().fact("cable.lengthM"));
+                    facts.add(edge.thing().fact("cable.crossSectionMm2"));
+                }
+                if (edge.part() == Edge.Part.ELECTRODE) facts.add(edge.thing().fact("resistanceOhm"));
+                if (edge.part() == Edge.Part.NETWORK_EARTH)
+                    facts.add(edge.thing().fact("networkElectrodeOhm"));
+            }
+            return new Run(ohm, facts, missing);
+        }
     }
 
     /** The current an inverter gives into a fault; where its maker states none, what it gives all the time. */

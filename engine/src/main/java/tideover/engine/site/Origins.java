@@ -1,80 +1,96 @@
 package tideover.engine.site;
 
 import java.util.HashMap;
-import java.util.HashSet;
 import java.util.Map;
 import java.util.Optional;
-import java.util.Set;
 import org.jspecify.annotations.Nullable;
 
-/** Looks up where a fact comes from; the narrowest evidence wins. For one thread: it remembers what it was asked. */
+/** Looks up where a fact comes from; the narrowest evidence wins. */
 public final class Origins {
 
-    /** Stands for the whole thing among the fields it has evidence for. */
-    private static final String WHOLE = "";
+    private final Map<ThingId, Known> things;
+    private final @Nullable Evidence house;
+    private final @Nullable Evidence plan;
 
-    private final Map<String, Map<String, Evidence>> byThingAndField;
-    private final Set<ThingId> found;
-    private final Map<ThingId, Thing> stated;
-    /** What was asked before: the same facts lie under many findings. */
-    private final Map<FactId, Origin> asked = new HashMap<>();
+    private Origins(Map<ThingId, Known> things, @Nullable Evidence house, @Nullable Evidence plan) {
+        this.things = things;
+        this.house = house;
+        this.plan = plan;
+    }
 
-    private Origins(
-            Map<String, Map<String, Evidence>> byThingAndField, Set<ThingId> found, Map<ThingId, Thing> stated) {
-        this.byThingAndField = byThingAndField;
-        this.found = found;
-        this.stated = stated;
+    /** What is said of one thing: where it is stated, and evidence for all of it and for some of its facts. */
+    private static final class Known {
+        private boolean isFound;
+        private @Nullable Thing planned;
+        private @Nullable Evidence whole;
+        private @Nullable Map<String, Evidence> byField;
+
+        /** A fact is planned if it is stated in the plan, and any fact of a thing that only the plan knows. */
+        private boolean isPlanned(String field) {
+            return planned != null && (!isFound || Overlay.value(planned, field) != null);
+        }
+
+        /** Evidence about the fact itself, or about the group of facts or the thing it belongs to. */
+        private @Nullable Evidence find(String field) {
+            if (byField == null) return whole;
+            Evidence narrow = byField.get(field);
+            // From cable.lengthM over cable to the whole thing.
+            for (int dot = field.lastIndexOf('.'); narrow == null && dot > 0; dot = field.lastIndexOf('.', dot - 1))
+                narrow = byField.get(field.substring(0, dot));
+            return narrow == null ? whole : narrow;
+        }
+
+        private void add(Evidence evidence, int dot) {
+            if (dot < 0) {
+                whole = evidence;
+            } else {
+                if (byField == null) byField = new HashMap<>();
+                byField.put(evidence.about().substring(dot + 1), evidence);
+            }
+        }
     }
 
     static Origins of(Site site) {
-        Map<String, Map<String, Evidence>> byThingAndField = new HashMap<>();
+        Map<ThingId, Known> things = new HashMap<>(256);
+        for (ThingId always : new ThingId[] {ThingId.PLACE, ThingId.GRID_OPERATOR, ThingId.SUPPLY})
+            known(things, always).isFound = true;
+        for (Thing thing : site.house().things()) known(things, thing.id()).isFound = true;
+        for (Thing thing : site.plan().things()) known(things, thing.id()).planned = thing;
+        Evidence house = null;
+        Evidence plan = null;
         for (Evidence evidence : site.evidence()) {
             String about = evidence.about();
             int dot = about.indexOf('.');
-            byThingAndField
-                    .computeIfAbsent(dot < 0 ? about : about.substring(0, dot), thing -> new HashMap<>())
-                    .put(dot < 0 ? WHOLE : about.substring(dot + 1), evidence);
+            if (about.equals(Evidence.HOUSE)) house = evidence;
+            else if (about.equals(Evidence.PLAN)) plan = evidence;
+            else
+                known(things, new ThingId(dot < 0 ? about : about.substring(0, dot)))
+                        .add(evidence, dot);
         }
-        Set<ThingId> found = new HashSet<>();
-        found.add(ThingId.PLACE);
-        found.add(ThingId.GRID_OPERATOR);
-        found.add(ThingId.SUPPLY);
-        for (Thing thing : site.house().things()) found.add(thing.id());
-        Map<ThingId, Thing> stated = new HashMap<>();
-        for (Thing thing : site.plan().things()) stated.put(thing.id(), thing);
-        return new Origins(byThingAndField, found, stated);
+        return new Origins(things, house, plan);
+    }
+
+    private static Known known(Map<ThingId, Known> things, ThingId id) {
+        return things.computeIfAbsent(id, i -> new Known());
     }
 
     /** The evidence for a fact, if anybody has given any. */
     public Optional<Evidence> find(FactId fact) {
-        Evidence narrow = findParticular(fact.thing().text(), fact.field());
-        if (narrow == null) narrow = findParticular(isPlanned(fact) ? Evidence.PLAN : Evidence.HOUSE, WHOLE);
-        return Optional.ofNullable(narrow);
+        return Optional.ofNullable(evidence(things.get(fact.thing()), fact.field()));
     }
 
-    /** Evidence about the fact itself, or about the group of facts or the thing it belongs to. */
-    private @Nullable Evidence findParticular(String thing, String field) {
-        Map<String, Evidence> byField = byThingAndField.get(thing);
-        if (byField == null) return null;
-        Evidence narrow = byField.get(field);
-        // From cable.lengthM over cable to the whole thing.
-        for (int dot = field.lastIndexOf('.'); narrow == null && dot > 0; dot = field.lastIndexOf('.', dot - 1))
-            narrow = byField.get(field.substring(0, dot));
-        return narrow == null ? byField.get(WHOLE) : narrow;
+    private @Nullable Evidence evidence(@Nullable Known known, String field) {
+        if (known == null) return house;
+        Evidence narrow = known.find(field);
+        if (narrow != null) return narrow;
+        return known.isPlanned(field) ? plan : house;
     }
 
     /** The origin of a fact; one stated only in the plan is planned, one without evidence is assumed. */
     public Origin of(FactId fact) {
-        Origin known = asked.get(fact);
-        if (known != null) return known;
-        Origin origin = find(fact).map(Evidence::origin).orElse(isPlanned(fact) ? Origin.PLANNED : Origin.ASSUMED);
-        asked.put(fact, origin);
-        return origin;
-    }
-
-    private boolean isPlanned(FactId fact) {
-        Thing thing = stated.get(fact.thing());
-        if (thing == null) return false;
-        return !found.contains(fact.thing()) || Overlay.value(thing, fact.field()) != null;
+        Known known = things.get(fact.thing());
+        Evidence evidence = evidence(known, fact.field());
+        if (evidence != null) return evidence.origin();
+        return known != null && known.isPlanned(fact.field()) ? Origin.PLANNED : Origin.ASSUMED;
     }
 }
