@@ -228,18 +228,18 @@ final class PathFaults implements FaultStudy {
         }
         facts.addAll(run.facts());
         for (FactId fact : run.missing()) if (!missing.contains(fact)) missing.add(fact);
-        return run.ohm();
+        return run.totalOhm();
     }
 
     /** What a way adds to a loop, and the facts under it. */
-    private record Run(double ohm, List<FactId> facts, List<FactId> missing) {
+    private record Run(double totalOhm, List<FactId> facts, List<FactId> missing) {
 
         static Run of(Path path, Impedances impedances) {
-            double ohm = 0;
+            double totalOhm = 0;
             List<FactId> facts = new ArrayList<>(8);
             List<FactId> missing = new ArrayList<>(0);
             for (Edge edge : path.edges()) {
-                ohm += impedances.ohm(edge);
+                totalOhm += impedances.ohm(edge);
                 missing.addAll(impedances.missing(edge));
                 if (edge.part() == Edge.Part.FEED && ((Fed) edge.thing()).cable() != null) {
                     facts.add(edge.thing().fact("cable.lengthM"));
@@ -249,7 +249,7 @@ final class PathFaults implements FaultStudy {
                 if (edge.part() == Edge.Part.NETWORK_EARTH)
                     facts.add(edge.thing().fact("networkElectrodeOhm"));
             }
-            return new Run(ohm, facts, missing);
+            return new Run(totalOhm, facts, missing);
         }
     }
 
