@@ -1,7 +1,6 @@
 package tideover.engine.assessment;
 
 import java.util.ArrayList;
-import java.util.Comparator;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
@@ -62,7 +61,7 @@ public final class Assessor {
         for (Check<ProtectionStudies> check : ResidualChecks.all()) judging.apply(check, protection);
         for (Check<ProtectionStudies> check : ProtectionChecks.all()) judging.apply(check, protection);
         List<Finding> findings = accepted(judging.findings(), site.plan().accepted());
-        findings.sort(Comparator.comparing(Finding::key));
+        findings.sort((a, b) -> a.key().compareTo(b.key()));
         return new Assessment(installation, rules, findings, Verdict.of(findings), judging.calculations());
     }
 

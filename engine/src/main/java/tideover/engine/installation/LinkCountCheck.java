@@ -47,12 +47,15 @@ final class LinkCountCheck implements Check<Installation> {
     public void judge(Installation installation, Judging judging) {
         Optional<Limit> limit = judging.limit("link.count");
         Map<ThingId, Worst> worst = new LinkedHashMap<>();
-        for (OperatingState state : installation.states())
+        for (OperatingState state : installation.states()) {
+            // Without any voltage no neutral is live.
+            if (installation.in(state).sources().isEmpty()) continue;
             for (NeutralGroup group : installation.in(state).neutralGroups()) {
                 // A live neutral that no source holds is interrupted, another rule.
                 if (!group.live() || !group.isHeld(installation.in(state))) continue;
                 worst.merge(place(group), new Worst(state, group), LinkCountCheck::worse);
             }
+        }
         worst.forEach((place, found) -> {
             boolean isOne = found.group().earthed().size() == 1;
             Judging.Draft draft = isOne ? judging.at(place) : judging.at(place, found.state());

@@ -2,7 +2,9 @@ package tideover.engine.network;
 
 import java.util.ArrayList;
 import java.util.Collection;
+import java.util.HashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import tideover.engine.installation.Installation;
 import tideover.engine.site.Circuit;
@@ -21,6 +23,7 @@ public final class Demand {
     private final Installation installation;
     private final Coincidence coincidence;
     private final double nominalVoltageV;
+    private final Map<ThingId, Optional<PerLine>> currents = new HashMap<>();
 
     /**
      * @param nominalVoltageV line to neutral [V]
@@ -37,6 +40,15 @@ public final class Demand {
      * @return current [A]; nothing where the load is not known
      */
     public Optional<PerLine> findCurrentA(Circuit circuit) {
+        Optional<PerLine> known = currents.get(circuit.id());
+        if (known == null) {
+            known = compute(circuit);
+            currents.put(circuit.id(), known);
+        }
+        return known;
+    }
+
+    private Optional<PerLine> compute(Circuit circuit) {
         Load load = circuit.load();
         List<Conductor> lines = installation.lines(circuit.id());
         if (load == null || lines.isEmpty()) return Optional.empty();

@@ -53,6 +53,14 @@ record Overload(
 
     /** The three currents of a thing's cable; the rule book covers ampacity. */
     static Overload of(ProtectionStudies studies, Fed fed, Judging judging) {
+        Overload cable = ofCable(studies, fed, judging);
+        List<FactId> missing = new ArrayList<>(cable.missing);
+        Double designA = designA(studies, fed, missing);
+        return new Overload(designA, cable.before, cable.ampacity, cable.factorRatio, missing);
+    }
+
+    /** The same without what flows: device and ampacity. */
+    static Overload ofCable(ProtectionStudies studies, Fed fed, Judging judging) {
         List<FactId> missing = new ArrayList<>(0);
         Optional<Upstream> before = Upstream.find(studies.installation(), fed.id());
         if (before.isEmpty()) missing.add(fed.fact("protection.ratedCurrentA"));
@@ -60,7 +68,7 @@ record Overload(
         Optional<InstalledAmpacity> ampacity = ampacity(studies, fed, judging, missing);
         double factorRatio =
                 judging.limit("ampacity.factor").map(Limit::requireNumber).orElse(1.0);
-        return new Overload(designA(studies, fed, missing), before, ampacity, factorRatio, missing);
+        return new Overload(null, before, ampacity, factorRatio, missing);
     }
 
     /** Of a feeder the larger of what is drawn and what is fed back, which never add on one line. */

@@ -33,7 +33,7 @@ final class TrippingCurrentCheck implements Check<ProtectionStudies> {
 
     /** Silent where the first condition is broken or open: that finding says so. */
     private static void judge(ProtectionStudies studies, Fed fed, Limit limit, Judging judging) {
-        Overload overload = Overload.of(studies, fed, judging);
+        Overload overload = Overload.ofCable(studies, fed, judging);
         Double ampacityA = overload.ampacityA();
         TripCurve curve = overload.before()
                 .flatMap(before -> studies.tables().tripCurves().find(before.device()))

@@ -17,7 +17,7 @@ public record FindingKey(
     /** By check, then place, then state. */
     @Override
     public int compareTo(FindingKey other) {
-        int byCheck = check.compareTo(other.check);
+        int byCheck = check.equals(other.check) ? 0 : check.compareTo(other.check);
         if (byCheck != 0) return byCheck;
         int byPlace = place.compareTo(other.place);
         return byPlace != 0 ? byPlace : Integer.compare(rank(state), rank(other.state));
