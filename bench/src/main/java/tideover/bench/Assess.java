@@ -17,9 +17,9 @@ import tideover.files.tables.TableFiles;
 /** From a changed site to its findings, warmed up: what one waits for after each edit. No calculations are kept. */
 final class Assess implements Benchmark {
 
-    private static final int WARM_UP = 4000;
-    private static final int ROUNDS = 9;
-    private static final int SITES_PER_ROUND = 200;
+    private static final int WARM_UP = 15_000;
+    private static final int ROUNDS = 19;
+    private static final int SITES_PER_ROUND = 100;
 
     @Override
     public String name() {

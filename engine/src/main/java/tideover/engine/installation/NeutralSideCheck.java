@@ -104,11 +104,16 @@ final class NeutralSideCheck implements Check<Installation> {
         Path line = view.findLinePath(
                         source, circuit.id(), view.liveLines(circuit).get(0))
                 .orElseThrow();
-        List<ThingId> lineRcds = line.rcds().stream().map(Fed::id).toList();
-        List<ThingId> neutralRcds = neutral.rcds().stream().map(Fed::id).toList();
+        List<Fed> lineRcds = line.rcds();
+        List<Fed> neutralRcds = neutral.rcds();
         List<ThingId> odd = new ArrayList<>(0);
-        for (ThingId rcd : lineRcds) if (!neutralRcds.contains(rcd)) odd.add(rcd);
-        for (ThingId rcd : neutralRcds) if (!lineRcds.contains(rcd)) odd.add(rcd);
+        for (Fed rcd : lineRcds) if (!holds(neutralRcds, rcd.id())) odd.add(rcd.id());
+        for (Fed rcd : neutralRcds) if (!holds(lineRcds, rcd.id())) odd.add(rcd.id());
         return odd;
+    }
+
+    private static boolean holds(List<Fed> rcds, ThingId id) {
+        for (Fed rcd : rcds) if (rcd.id().equals(id)) return true;
+        return false;
     }
 }

@@ -5,7 +5,7 @@ import java.util.Map;
 import java.util.Optional;
 import org.jspecify.annotations.Nullable;
 
-/** Looks up where a fact comes from; the narrowest evidence wins. */
+/** Looks up where a fact comes from; the narrowest evidence wins. For one thread: it remembers what it was asked. */
 public final class Origins {
 
     private final Map<ThingId, Known> things;
@@ -24,6 +24,8 @@ public final class Origins {
         private @Nullable Thing planned;
         private @Nullable Evidence whole;
         private @Nullable Map<String, Evidence> byField;
+        /** Asked before: the same facts lie under many findings. */
+        private final Map<String, Origin> asked = new HashMap<>(4);
 
         /** A fact is planned if it is stated in the plan, and any fact of a thing that only the plan knows. */
         private boolean isPlanned(String field) {
@@ -89,8 +91,18 @@ public final class Origins {
     /** The origin of a fact; one stated only in the plan is planned, one without evidence is assumed. */
     public Origin of(FactId fact) {
         Known known = things.get(fact.thing());
-        Evidence evidence = evidence(known, fact.field());
+        if (known == null) return house == null ? Origin.ASSUMED : house.origin();
+        Origin origin = known.asked.get(fact.field());
+        if (origin == null) {
+            origin = origin(known, fact.field());
+            known.asked.put(fact.field(), origin);
+        }
+        return origin;
+    }
+
+    private Origin origin(Known known, String field) {
+        Evidence evidence = evidence(known, field);
         if (evidence != null) return evidence.origin();
-        return known != null && known.isPlanned(fact.field()) ? Origin.PLANNED : Origin.ASSUMED;
+        return known.isPlanned(field) ? Origin.PLANNED : Origin.ASSUMED;
     }
 }

@@ -57,7 +57,6 @@ final class RatedCurrentCheck implements Check<ProtectionStudies> {
     private static void judge(Installation installation, Fed holder, double ratedA, Limit limit, Judging.Draft draft) {
         Optional<Upstream> before = Upstream.find(installation, holder.id());
         Double beforeA = before.map(b -> b.device().ratedCurrentA()).orElse(null);
-        double sumA = limit.is(Demand.UPSTREAM_OR_SUM) ? largestSumA(installation, holder) : Double.POSITIVE_INFINITY;
         if (beforeA != null && ratedA >= beforeA) {
             before.ifPresent(b -> draft.on(b.ratedCurrent()));
             draft.measure(beforeA, ratedA, Unit.A)
@@ -67,7 +66,10 @@ final class RatedCurrentCheck implements Check<ProtectionStudies> {
                             amount(ratedA, Unit.A),
                             name(before.orElseThrow().holder()),
                             amount(beforeA, Unit.A));
-        } else if (ratedA >= sumA) {
+            return;
+        }
+        double sumA = limit.is(Demand.UPSTREAM_OR_SUM) ? largestSumA(installation, holder) : Double.POSITIVE_INFINITY;
+        if (ratedA >= sumA) {
             draft.measure(sumA, ratedA, Unit.A)
                     .met("rcd.ratedCurrent.sum", name(holder.id()), amount(ratedA, Unit.A), amount(sumA, Unit.A));
         } else if (beforeA == null) {
