@@ -8,6 +8,7 @@ import java.io.StringWriter;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.time.LocalDate;
+import java.util.stream.Collectors;
 import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
@@ -139,6 +140,13 @@ class CommandLineTest {
         assertThat(run("rules", "DE")).isZero();
         assertThat(out.toString())
                 .contains("poles.neutral.TT = MUST", "VDE-AR-E 2510-2:2021-02, 6.410.2", "seen in a public text");
+    }
+
+    @Test
+    void theReadmeShowsWhatIsPrinted() throws IOException {
+        run("check", EXAMPLES.resolve("troubled/ac-type-before-converter.yaml"));
+        String printed = out.toString().lines().limit(9).collect(Collectors.joining("\n"));
+        assertThat(Files.readString(Path.of("..", "README.md"))).contains(printed);
     }
 
     @Test
