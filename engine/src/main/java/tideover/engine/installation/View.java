@@ -6,7 +6,6 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import org.jspecify.annotations.Nullable;
-import tideover.engine.installation.Edge.Part;
 import tideover.engine.site.Conductor;
 import tideover.engine.site.Fed;
 import tideover.engine.site.Inverter;
@@ -14,7 +13,6 @@ import tideover.engine.site.IslandingSwitch;
 import tideover.engine.site.NeutralEarthSwitch;
 import tideover.engine.site.OperatingState;
 import tideover.engine.site.RestPosition;
-import tideover.engine.site.Thing;
 import tideover.engine.site.ThingId;
 
 /** The installation in one operating state. */
@@ -192,14 +190,5 @@ public final class View {
      */
     public boolean isByPassedByNeutral(ThingId rcd, ThingId source) {
         return reach.isJoinedBehind(rcd, source);
-    }
-
-    /** Links that are closed in this state. */
-    public List<Thing> closedLinks() {
-        List<Thing> links = new ArrayList<>();
-        for (Edge edge : installation.edges())
-            if (isClosed(edge) && (edge.part() == Part.LINK || edge.part() == Part.LINK_SWITCH))
-                links.add(edge.thing());
-        return links;
     }
 }

@@ -8,9 +8,6 @@ package tideover.engine.network;
  */
 public record Coincidence(double furtherSocketsRatio, double lightingRatio) {
 
-    /** Everything at once. */
-    public static final Coincidence NONE = new Coincidence(1, 1);
-
     public Coincidence {
         if (!(furtherSocketsRatio >= 0 && furtherSocketsRatio <= 1))
             throw new IllegalArgumentException("furtherSocketsRatio %s is outside 0..1".formatted(furtherSocketsRatio));
