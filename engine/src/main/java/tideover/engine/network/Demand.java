@@ -6,6 +6,7 @@ import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import org.jspecify.annotations.Nullable;
 import tideover.engine.installation.Installation;
 import tideover.engine.site.Circuit;
 import tideover.engine.site.Conductor;
@@ -61,6 +62,11 @@ public final class Demand {
         return Optional.of(on(lines, load.powerW() / (voltageV * powerFactorRatio)));
     }
 
+    /** Line to neutral [V]. */
+    public double nominalVoltageV() {
+        return nominalVoltageV;
+    }
+
     /** What a circuit's current rests on. */
     public List<FactId> facts(Circuit circuit) {
         if (circuit.load() != null && circuit.load().demandCurrentA() != null)
@@ -82,23 +88,62 @@ public final class Demand {
     }
 
     private double togetherA(Collection<Circuit> circuits, Conductor line) {
+        Circuit largest = largestSockets(circuits, line);
         double sum = 0;
-        double sockets = 0;
-        double largestSocket = 0;
         for (Circuit circuit : circuits) {
-            Load load = circuit.load();
-            if (load == null) continue;
             double currentA = findCurrentA(circuit).map(each -> each.of(line)).orElse(0.0);
-            if (load.demandCurrentA() != null) {
-                sum += currentA;
-            } else if (load.kind() == LoadKind.SOCKETS) {
-                sockets += currentA;
-                largestSocket = Math.max(largestSocket, currentA);
-            } else {
-                sum += load.kind() == LoadKind.LIGHTING ? coincidence.lightingRatio() * currentA : currentA;
+            if (currentA > 0) sum += ratio(why(circuit, largest)) * currentA;
+        }
+        return sum;
+    }
+
+    /**
+     * What each of several circuits adds to the worst credible current together, on each of its lines, and why so much.
+     * Circuits without a known load are left out.
+     */
+    public List<Share> shares(Collection<Circuit> circuits) {
+        List<Share> shares = new ArrayList<>(2 * circuits.size());
+        for (Conductor line : List.of(Conductor.L1, Conductor.L2, Conductor.L3)) {
+            Circuit largest = largestSockets(circuits, line);
+            for (Circuit circuit : circuits) {
+                double currentA =
+                        findCurrentA(circuit).map(each -> each.of(line)).orElse(0.0);
+                if (currentA <= 0) continue;
+                Share.Reason reason = why(circuit, largest);
+                shares.add(new Share(circuit, line, currentA, ratio(reason), reason));
             }
         }
-        return sum + largestSocket + coincidence.furtherSocketsRatio() * (sockets - largestSocket);
+        return shares;
+    }
+
+    private @Nullable Circuit largestSockets(Collection<Circuit> circuits, Conductor line) {
+        Circuit largest = null;
+        double largestA = 0;
+        for (Circuit circuit : circuits) {
+            Load load = circuit.load();
+            if (load == null || load.kind() != LoadKind.SOCKETS || load.demandCurrentA() != null) continue;
+            double currentA = findCurrentA(circuit).map(each -> each.of(line)).orElse(0.0);
+            if (currentA <= largestA) continue;
+            largest = circuit;
+            largestA = currentA;
+        }
+        return largest;
+    }
+
+    private static Share.Reason why(Circuit circuit, @Nullable Circuit largestSockets) {
+        Load load = circuit.load();
+        if (load != null && load.demandCurrentA() != null) return Share.Reason.LOGGED;
+        if (load != null && load.kind() == LoadKind.LIGHTING) return Share.Reason.LIGHTING;
+        if (load == null || load.kind() != LoadKind.SOCKETS) return Share.Reason.IN_FULL;
+        return circuit == largestSockets ? Share.Reason.LARGEST_SOCKETS : Share.Reason.FURTHER_SOCKETS;
+    }
+
+    private double ratio(Share.Reason reason) {
+        return switch (reason) {
+            case LOGGED, LARGEST_SOCKETS, IN_FULL -> 1;
+            case FURTHER_SOCKETS -> coincidence.furtherSocketsRatio();
+            case LIGHTING -> coincidence.lightingRatio();
+        };
     }
 
     /**

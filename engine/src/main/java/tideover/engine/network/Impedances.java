@@ -15,10 +15,7 @@ import tideover.engine.site.Material;
 import tideover.engine.site.Supply;
 import tideover.engine.site.Thing;
 
-/**
- * Impedance of each edge of the netlist, taken as its absolute value; contacts and busbars count as nothing. Adding
- * absolute values along a path gives no less than the true sum, which is the safe side for fault currents.
- */
+/** Impedance of each edge of the netlist; contacts and busbars count as nothing. */
 public final class Impedances {
 
     /** Weight of a run nobody has surveyed: avoided where there is another way, and named where there is none [Ω]. */
@@ -30,7 +27,8 @@ public final class Impedances {
      */
     public static final double UNMEASURED_NETWORK_OHM = 100;
 
-    private final double[] ohm;
+    private final double[] resistanceOhm;
+    private final double[] reactanceOhm;
     private final List<List<FactId>> missing;
 
     /**
@@ -38,18 +36,34 @@ public final class Impedances {
      */
     public Impedances(Installation installation, ConductorTable table, double temperatureDegC) {
         List<Edge> edges = installation.edges();
-        ohm = new double[edges.size()];
+        resistanceOhm = new double[edges.size()];
+        reactanceOhm = new double[edges.size()];
         missing = new ArrayList<>(edges.size());
         for (Edge edge : edges) {
             List<FactId> facts = missingFacts(edge);
             missing.add(facts);
-            ohm[edge.index()] = facts.isEmpty() ? ohm(edge, table, temperatureDegC) : unknownOhm(edge);
+            if (facts.isEmpty()) fill(edge, table, temperatureDegC);
+            else resistanceOhm[edge.index()] = unknownOhm(edge);
         }
     }
 
-    /** Impedance of an edge [Ω]; very large where a fact is missing. */
+    /**
+     * Absolute value of the impedance of an edge [Ω]; very large where a fact is missing. Adding absolute values along a
+     * path gives no less than the true sum, which is the safe side for fault currents.
+     */
     public double ohm(Edge edge) {
-        return ohm[edge.index()];
+        int index = edge.index();
+        return reactanceOhm[index] == 0 ? resistanceOhm[index] : Math.hypot(resistanceOhm[index], reactanceOhm[index]);
+    }
+
+    /** Resistance of an edge [Ω]; very large where a fact is missing. */
+    public double resistanceOhm(Edge edge) {
+        return resistanceOhm[edge.index()];
+    }
+
+    /** Reactance of an edge at 50 Hz [Ω]. */
+    public double reactanceOhm(Edge edge) {
+        return reactanceOhm[edge.index()];
     }
 
     /** Facts without which the impedance of an edge is not known. */
@@ -87,19 +101,19 @@ public final class Impedances {
         throw new IllegalStateException("no such part " + edge.part());
     }
 
-    private static double ohm(Edge edge, ConductorTable table, double temperatureDegC) {
-        return switch (edge.part()) {
+    private void fill(Edge edge, ConductorTable table, double temperatureDegC) {
+        switch (edge.part()) {
             case FEED -> {
                 Cable cable = ((Fed) edge.thing()).cable();
-                yield cable == null ? 0 : cableOhm(cable, edge.conductor(), table, temperatureDegC);
+                if (cable != null) fill(edge.index(), cable, edge.conductor(), table, temperatureDegC);
             }
-            case ELECTRODE -> known(((Electrode) edge.thing()).resistanceOhm());
-            case NETWORK_EARTH -> known(((Supply) edge.thing()).networkElectrodeOhm());
-            case THROUGH, CONTACT, BY_PASS, SPLIT_NEUTRAL, SPLIT_EARTH, LINK, LINK_SWITCH, BOND -> 0;
-        };
+            case ELECTRODE -> resistanceOhm[edge.index()] = known(((Electrode) edge.thing()).resistanceOhm());
+            case NETWORK_EARTH -> resistanceOhm[edge.index()] = known(((Supply) edge.thing()).networkElectrodeOhm());
+            case THROUGH, CONTACT, BY_PASS, SPLIT_NEUTRAL, SPLIT_EARTH, LINK, LINK_SWITCH, BOND -> {}
+        }
     }
 
-    private static double cableOhm(Cable cable, Conductor conductor, ConductorTable table, double temperatureDegC) {
+    private void fill(int index, Cable cable, Conductor conductor, ConductorTable table, double temperatureDegC) {
         double lineMm2 = known(cable.crossSectionMm2());
         Double own = conductor.isProtective()
                 ? cable.protectiveCrossSectionMm2()
@@ -107,10 +121,9 @@ public final class Impedances {
         double crossSectionMm2 = own == null ? lineMm2 : own;
         Material material = cable.material() == null ? Material.COPPER : cable.material();
         double warmDegC = cable.insulation() == Insulation.XLPE ? temperatureDegC + 20 : temperatureDegC;
-        double ohmPerKm = Math.hypot(
-                table.resistanceOhmPerKm(material, crossSectionMm2, warmDegC),
-                table.reactanceOhmPerKm(crossSectionMm2));
-        return ohmPerKm * known(cable.lengthM()) / 1000;
+        double lengthKm = known(cable.lengthM()) / 1000;
+        resistanceOhm[index] = lengthKm * table.resistanceOhmPerKm(material, crossSectionMm2, warmDegC);
+        reactanceOhm[index] = lengthKm * table.reactanceOhmPerKm(crossSectionMm2);
     }
 
     private static double known(@Nullable Double value) {

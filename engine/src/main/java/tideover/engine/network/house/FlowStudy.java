@@ -1,0 +1,118 @@
+package tideover.engine.network.house;
+
+import java.util.ArrayList;
+import java.util.EnumMap;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import tideover.engine.installation.Installation;
+import tideover.engine.installation.View;
+import tideover.engine.network.Demand;
+import tideover.engine.network.Impedances;
+import tideover.engine.network.Share;
+import tideover.engine.network.flow.Flow;
+import tideover.engine.network.flow.FlowResult;
+import tideover.engine.network.flow.NotConverged;
+import tideover.engine.site.Circuit;
+import tideover.engine.site.Conductor;
+import tideover.engine.site.Inverter;
+import tideover.engine.site.OperatingState;
+import tideover.engine.site.PerLine;
+import tideover.engine.site.ThingId;
+
+/** What flows in a house, state by state; computes and never judges. */
+public final class FlowStudy {
+
+    private final Installation installation;
+    private final Impedances impedances;
+    private final Demand demand;
+    private final Map<OperatingState, Map<Regime, HouseFlowResult>> known = new EnumMap<>(OperatingState.class);
+
+    /** @param impedances of the conductors at their operating temperature */
+    public FlowStudy(Installation installation, Impedances impedances, Demand demand) {
+        this.installation = installation;
+        this.impedances = impedances;
+        this.demand = demand;
+    }
+
+    /** Nominal voltage, line to neutral [V]. */
+    public double nominalVoltageV() {
+        return demand.nominalVoltageV();
+    }
+
+    /** What flows in one state at one extreme. */
+    public HouseFlowResult flow(OperatingState state, Regime regime) {
+        return known.computeIfAbsent(state, s -> new EnumMap<>(Regime.class))
+                .computeIfAbsent(regime, r -> solve(network(state, loads(state, r)), r));
+    }
+
+    /** What flows in one state with loads of one's own choice instead of those of a regime. */
+    public HouseFlowResult flow(OperatingState state, List<HouseLoad> loads) {
+        return solve(network(state, loads), Regime.DRAWING);
+    }
+
+    private HouseNetwork network(OperatingState state, List<HouseLoad> loads) {
+        GridSource grid = GridSource.usual(installation.supply(), demand.nominalVoltageV());
+        return new HouseNetwork(installation, installation.in(state), impedances, grid, loads);
+    }
+
+    private HouseFlowResult solve(HouseNetwork house, Regime regime) {
+        FlowResult result = house.network().solve();
+        if (result instanceof Flow flow) return new HouseFlow(house, regime, flow, demand.nominalVoltageV());
+        NotConverged failed = (NotConverged) result;
+        ThingId worst = house.loads().get(failed.worstLoad()).thing().id();
+        return new Unsolved(house.view().state(), regime, failed.iterations(), failed.residualA(), worst);
+    }
+
+    /** What is drawn or fed in a state at one extreme. */
+    public List<HouseLoad> loads(OperatingState state, Regime regime) {
+        return regime == Regime.DRAWING ? drawn(state) : fed(state);
+    }
+
+    /** What each circuit that has voltage in a state adds, and why so much: coincidence counts for what hangs on one source. */
+    public List<Share> shares(OperatingState state) {
+        View view = installation.in(state);
+        Map<ThingId, List<Circuit>> bySource = new LinkedHashMap<>();
+        for (Circuit circuit : installation.circuits())
+            view.findSource(circuit)
+                    .ifPresent(source -> bySource.computeIfAbsent(source, s -> new ArrayList<>())
+                            .add(circuit));
+        List<Share> shares = new ArrayList<>();
+        for (List<Circuit> together : bySource.values()) shares.addAll(demand.shares(together));
+        return shares;
+    }
+
+    private List<HouseLoad> drawn(OperatingState state) {
+        List<HouseLoad> loads = new ArrayList<>();
+        for (Share share : shares(state)) loads.add(load(share.circuit(), share.line(), share.addedA()));
+        return loads;
+    }
+
+    /** A circuit that draws a current at nominal voltage on one of its lines. */
+    public HouseLoad load(Circuit circuit, Conductor line, double currentA) {
+        Double stated = circuit.load() == null ? null : circuit.load().powerFactorRatio();
+        double cosPhi = stated == null ? 1 : stated;
+        double powerVa = currentA * demand.nominalVoltageV();
+        return new HouseLoad(
+                circuit,
+                line,
+                powerVa * cosPhi,
+                powerVa * Math.sqrt(Math.max(0, 1 - cosPhi * cosPhi)),
+                demand.nominalVoltageV());
+    }
+
+    private List<HouseLoad> fed(OperatingState state) {
+        View view = installation.in(state);
+        List<HouseLoad> loads = new ArrayList<>();
+        for (Inverter inverter : installation.inverters()) {
+            // What forms the voltage takes what is left over; what has no voltage feeds nothing.
+            if (view.sources().contains(inverter.id())
+                    || view.findSource(inverter).isEmpty()) continue;
+            PerLine fedA = demand.findFeedInA(inverter).orElse(PerLine.ZERO);
+            for (Conductor line : installation.lines(inverter.id()))
+                loads.add(new HouseLoad(
+                        inverter, line, -fedA.of(line) * demand.nominalVoltageV(), 0, demand.nominalVoltageV()));
+        }
+        return loads;
+    }
+}

@@ -1,0 +1,55 @@
+package tideover.engine.network.house;
+
+import java.util.List;
+import tideover.engine.installation.Terminals;
+import tideover.engine.network.flow.FourWireNetwork;
+import tideover.engine.network.flow.PowerLoad;
+import tideover.engine.site.Circuit;
+import tideover.engine.site.Conductor;
+import tideover.engine.site.Fed;
+import tideover.engine.site.LoadKind;
+
+/**
+ * What one thing draws or feeds on one line.
+ *
+ * @param thing         a circuit, or an inverter that follows
+ * @param line          on which line
+ * @param powerW        active power at nominal voltage [W]; negative feeds
+ * @param reactiveVar   reactive power at nominal voltage [var]; positive lags
+ * @param nominalVoltageV line to neutral [V]
+ */
+public record HouseLoad(Fed thing, Conductor line, double powerW, double reactiveVar, double nominalVoltageV) {
+
+    /** Adds it to a network under construction: to neutral, where there is none to the next line. */
+    boolean place(HouseNetwork house, FourWireNetwork.Builder builder) {
+        int from = house.point(thing.id(), Terminals.OUTGOING, line);
+        if (from < 0) return false;
+        int to = house.neutral(thing.id());
+        double voltageV = nominalVoltageV;
+        if (to < 0) {
+            List<Conductor> lines = house.installation().lines(thing.id());
+            int next = (lines.indexOf(line) + 1) % lines.size();
+            // Between two lines there is one load, not one each way.
+            if (lines.size() == 1 || lines.size() == 2 && next == 0) return false;
+            to = house.point(thing.id(), Terminals.OUTGOING, lines.get(next));
+            voltageV = Math.sqrt(3) * nominalVoltageV;
+            if (to < 0) return false;
+        }
+        double twoLines = voltageV != nominalVoltageV
+                        && house.installation().lines(thing.id()).size() == 2
+                ? Math.sqrt(3)
+                : 1;
+        PowerLoad load = isImpedance()
+                ? PowerLoad.impedance(from, to, twoLines * powerW, twoLines * reactiveVar, voltageV)
+                : PowerLoad.constantPower(from, to, twoLines * powerW, twoLines * reactiveVar, voltageV);
+        builder.load(load);
+        return true;
+    }
+
+    /** Heaters are impedances; motors and everything with electronics draw the same power at a lower voltage (common practice). */
+    private boolean isImpedance() {
+        if (!(thing instanceof Circuit circuit) || circuit.load() == null) return false;
+        LoadKind kind = circuit.load().kind();
+        return kind == LoadKind.COOKING || kind == LoadKind.WATER_HEATER || kind == LoadKind.SAUNA;
+    }
+}

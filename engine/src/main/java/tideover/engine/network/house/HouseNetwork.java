@@ -1,0 +1,192 @@
+package tideover.engine.network.house;
+
+import java.util.ArrayList;
+import java.util.Arrays;
+import java.util.List;
+import tideover.engine.installation.Edge;
+import tideover.engine.installation.Installation;
+import tideover.engine.installation.Terminals;
+import tideover.engine.installation.View;
+import tideover.engine.network.Impedances;
+import tideover.engine.network.flow.FourWireNetwork;
+import tideover.engine.network.flow.Phasor;
+import tideover.engine.site.Conductor;
+import tideover.engine.site.Fed;
+import tideover.engine.site.Inverter;
+import tideover.engine.site.ThingId;
+
+/** The closed edges of the netlist in one state as a network, with the sources that form a voltage in it. */
+public final class HouseNetwork {
+
+    private static final int NONE = -1;
+    private static final Conductor[] LINES = {Conductor.L1, Conductor.L2, Conductor.L3};
+
+    /**
+     * Share of rated voltage a forming inverter gives up at rated power where several form one voltage, so that they
+     * share the load by their ratings (own choice; droop controls lie in the range of 1 to 5 %).
+     */
+    private static final double SHARING_RATIO = 0.02;
+
+    private final Installation installation;
+    private final View view;
+    private final int[] points;
+    private final int[] branches;
+    private final List<SourceBranch> sources;
+    private final List<HouseLoad> loads;
+    private final FourWireNetwork network;
+
+    /**
+     * A source on one line.
+     *
+     * @param source the grid as {@code supply}, or an inverter
+     * @param branch its branch; current counts out of it
+     */
+    public record SourceBranch(ThingId source, Conductor line, int branch) {}
+
+    /**
+     * A network of a state.
+     *
+     * @param loads what is drawn or fed beside the sources; those of things that are not there are left out
+     */
+    public HouseNetwork(
+            Installation installation, View view, Impedances impedances, GridSource grid, List<HouseLoad> loads) {
+        this.installation = installation;
+        this.view = view;
+        points = new int[installation.nodeCount()];
+        Arrays.fill(points, NONE);
+        branches = new int[installation.edges().size()];
+        Arrays.fill(branches, NONE);
+        FourWireNetwork.Builder builder = FourWireNetwork.builder();
+        int star = builder.point();
+        for (Edge edge : installation.edges()) if (view.isClosed(edge)) stamp(edge, impedances, star, builder);
+        sources = List.copyOf(addSources(grid, star, builder));
+        List<HouseLoad> placed = new ArrayList<>(loads.size());
+        for (HouseLoad load : loads) if (load.place(this, builder)) placed.add(load);
+        this.loads = List.copyOf(placed);
+        network = builder.build();
+    }
+
+    private void stamp(Edge edge, Impedances impedances, int star, FourWireNetwork.Builder builder) {
+        boolean toEarth = edge.part() == Edge.Part.NETWORK_EARTH || edge.part() == Edge.Part.ELECTRODE;
+        // The network's neutral is earthed at its star point, before the impedance of the network.
+        int from = edge.part() == Edge.Part.NETWORK_EARTH ? star : pointOf(edge.from(), builder);
+        int to = toEarth ? FourWireNetwork.EARTH : pointOf(edge.to(), builder);
+        branches[edge.index()] =
+                builder.branch(from, to, new Phasor(impedances.resistanceOhm(edge), impedances.reactanceOhm(edge)));
+    }
+
+    private int pointOf(int node, FourWireNetwork.Builder builder) {
+        if (points[node] == NONE) points[node] = builder.point();
+        return points[node];
+    }
+
+    private List<SourceBranch> addSources(GridSource grid, int star, FourWireNetwork.Builder builder) {
+        List<SourceBranch> all = new ArrayList<>();
+        int neutral = pointOf(installation.neutralTerminal(ThingId.SUPPLY), builder);
+        builder.branch(star, neutral, Phasor.of(grid.neutralOhm()));
+        List<ThingId> live = view.sources();
+        int forming = live.size() - (live.contains(ThingId.SUPPLY) ? 1 : 0);
+        for (ThingId id : live) {
+            if (id.equals(ThingId.SUPPLY)) {
+                for (Conductor line : installation.lines(id))
+                    add(id, line, star, grid.voltageV(), grid.lineOhm(), builder, all);
+            } else if (installation.findFed(id).orElse(null) instanceof Inverter inverter) {
+                double voltageV = inverter.islandVoltageV() == null ? grid.voltageV() : inverter.islandVoltageV();
+                int common = points[installation.neutralTerminal(id)];
+                if (common == NONE) common = builder.point();
+                for (Conductor line : installation.lines(id))
+                    add(id, line, common, voltageV, sharingOhm(inverter, voltageV, forming), builder, all);
+            }
+        }
+        return all;
+    }
+
+    private double sharingOhm(Inverter inverter, double voltageV, int forming) {
+        Double ratedVa = inverter.ratedPowerVa();
+        if (forming < 2 || ratedVa == null || ratedVa <= 0) return 0;
+        return SHARING_RATIO
+                * voltageV
+                * voltageV
+                * installation.lines(inverter.id()).size()
+                / ratedVa;
+    }
+
+    private void add(
+            ThingId source,
+            Conductor line,
+            int neutral,
+            double voltageV,
+            double ohm,
+            FourWireNetwork.Builder builder,
+            List<SourceBranch> all) {
+        int terminal = points[installation.node(source, Terminals.OUTGOING, line)];
+        if (terminal == NONE) return;
+        all.add(new SourceBranch(
+                source, line, builder.source(neutral, terminal, rotated(line, voltageV), Phasor.of(ohm))));
+    }
+
+    private static Phasor rotated(Conductor line, double voltageV) {
+        return Phasor.polar(voltageV, line == Conductor.L1 ? 0 : line == Conductor.L2 ? -120 : 120);
+    }
+
+    /** The network itself. */
+    public FourWireNetwork network() {
+        return network;
+    }
+
+    /** The state shown. */
+    public View view() {
+        return view;
+    }
+
+    /** The netlist behind it. */
+    public Installation installation() {
+        return installation;
+    }
+
+    /** Sources of voltage, line by line. */
+    public List<SourceBranch> sources() {
+        return sources;
+    }
+
+    /** Loads in the order of the network's own. */
+    public List<HouseLoad> loads() {
+        return loads;
+    }
+
+    /** The point of a terminal; -1 where nothing conducts there. */
+    public int point(ThingId thing, Terminals side, Conductor conductor) {
+        return points[installation.node(thing, side, conductor)];
+    }
+
+    /** The point at a thing's own end where its operating current returns: N, else PEN; -1 where there is neither. */
+    public int neutral(ThingId thing) {
+        int neutral = point(thing, Terminals.OUTGOING, Conductor.N);
+        return neutral != NONE ? neutral : point(thing, Terminals.OUTGOING, Conductor.PEN);
+    }
+
+    /** The point of exposed parts at a thing: PE, else PEN; -1 where there is neither. */
+    public int protective(ThingId thing) {
+        int protective = point(thing, Terminals.OUTGOING, Conductor.PE);
+        return protective != NONE ? protective : point(thing, Terminals.OUTGOING, Conductor.PEN);
+    }
+
+    /** The branch of an edge; -1 where it is open. */
+    public int branch(Edge edge) {
+        return branches[edge.index()];
+    }
+
+    /** The branch of one conductor of a thing's supply cable; -1 where it has none. */
+    public int feed(Fed thing, Conductor conductor) {
+        int node = installation.node(thing.id(), Terminals.INCOMING, conductor);
+        for (int index : installation.edgesAt(node)) {
+            Edge edge = installation.edges().get(index);
+            if (edge.part() == Edge.Part.FEED && edge.to() == node) return branches[index];
+        }
+        return NONE;
+    }
+
+    static Conductor[] lines() {
+        return LINES.clone();
+    }
+}
