@@ -182,7 +182,7 @@ class SiteProblemsTest {
                         "kind: ‸lighting",
                         "lights.load.kind wordUnknownNear | kind of load | lighting | LIGHTING | SOCKETS, LIGHTING,"
                                 + " FIXED, COOKING, HEAT_PUMP, WATER_HEATER, CAR_CHARGER, SAUNA, PUMP, MOTOR,"
-                                + " VENTILATION, CONTROL, SUB_SUPPLY"),
+                                + " VENTILATION, CONTROL, MEDICAL, SUB_SUPPLY"),
                 new Case(
                         "enum word nobody knows",
                         "stayOn: MUST",

@@ -9,6 +9,7 @@ import java.util.stream.Stream;
 import org.jspecify.annotations.Nullable;
 import tideover.engine.site.AcceptedAdvice;
 import tideover.engine.site.Battery;
+import tideover.engine.site.BatteryPlace;
 import tideover.engine.site.Board;
 import tideover.engine.site.ByPass;
 import tideover.engine.site.ByPassKind;
@@ -24,6 +25,7 @@ import tideover.engine.site.EquipmentClass;
 import tideover.engine.site.Evidence;
 import tideover.engine.site.FeedDirection;
 import tideover.engine.site.FeedbackContact;
+import tideover.engine.site.FrequencyResponse;
 import tideover.engine.site.GridOperator;
 import tideover.engine.site.House;
 import tideover.engine.site.Importance;
@@ -157,7 +159,7 @@ public final class GeneratedSites {
                 earthing,
                 three ? SupplyLines.THREE : SupplyLines.ONE,
                 230.0,
-                new OvercurrentDevice(OvercurrentKind.FUSE, null, pick(35.0, 50.0, 63.0), 50000.0),
+                new OvercurrentDevice(OvercurrentKind.FUSE, null, pick(35.0, 50.0, 63.0), 50000.0, null),
                 between(0.1, 2),
                 between(300, 6000),
                 between(0.5, 5),
@@ -188,7 +190,7 @@ public final class GeneratedSites {
                 null,
                 all(),
                 null,
-                new OvercurrentDevice(OvercurrentKind.FUSE, null, pick(25.0, 35.0, 50.0), 50000.0)));
+                new OvercurrentDevice(OvercurrentKind.FUSE, null, pick(25.0, 35.0, 50.0), 50000.0, null)));
         ThingId gridBoard = feeder("grid-board");
         plan.add(board(gridBoard, meter));
         ThingId own = id("inverter-1");
@@ -237,7 +239,15 @@ public final class GeneratedSites {
                     pick(fuse, meter),
                     pick(islandingSwitch, main),
                     random.nextInt(1, 5)));
-        plan.add(new Battery(id("battery"), "Battery", List.of(own), between(2000, 20000), 5000.0, 5000.0, "Cellar"));
+        plan.add(new Battery(
+                id("battery"),
+                "Battery",
+                List.of(own),
+                between(2000, 20000),
+                5000.0,
+                5000.0,
+                pick(BatteryPlace.values()),
+                "Cellar"));
         plan.add(new PvArray(id("pv"), "Roof", own, between(1000, 15000), between(0, 360), between(0, 90)));
         for (ThingId source : List.of(ThingId.SUPPLY, own, id("battery"), id("pv")))
             if (random.nextInt(4) > 0)
@@ -360,6 +370,8 @@ public final class GeneratedSites {
                 230.0,
                 50.0,
                 ratedVa,
+                pick(between(0, 12000), null),
+                pick(FrequencyResponse.NONE, FrequencyResponse.THROTTLES, null),
                 pick(RcdType.values()),
                 pick(0.03, 0.3));
     }
@@ -372,6 +384,7 @@ public final class GeneratedSites {
                 pick(between(0, 30), null),
                 pick(Converter.values()),
                 pick(EquipmentClass.values()),
+                pick(between(0, 0.6), null),
                 pick(StartKind.values()),
                 between(1, 8),
                 between(0.1, 5),
@@ -397,7 +410,8 @@ public final class GeneratedSites {
                 kind,
                 kind == OvercurrentKind.FUSE ? null : pick(Curve.values()),
                 pick(6.0, 10.0, 13.0, 16.0, 20.0, 25.0, 32.0, 63.0),
-                pick(6000.0, 10000.0));
+                pick(6000.0, 10000.0),
+                kind == OvercurrentKind.FUSE ? null : pick(1, 2, 3, null));
     }
 
     private ResidualDevice rcd() {

@@ -18,7 +18,16 @@ public enum Topic {
     ISOLATION("isolation"),
     BY_PASS("bypass"),
     NOTICES("notice"),
-    FEEDBACK("feedback");
+    FEEDBACK("feedback"),
+    SHORT_CIRCUIT("shortCircuit"),
+    VOLTAGE("voltage"),
+    LOADING("loading"),
+    START("start"),
+    SELECTIVITY("selectivity"),
+    STORAGE("storage"),
+    SURGE("surge"),
+    BATTERY("battery"),
+    CARE("care");
 
     private final String word;
 

@@ -10,7 +10,8 @@ import org.jspecify.annotations.Nullable;
  * @param usableEnergyWh  usable energy [Wh]
  * @param chargePowerW    largest charging power [W]
  * @param dischargePowerW largest discharging power [W]
- * @param room            where it stands
+ * @param place           kind of place it stands in
+ * @param room            what that place is called in the house
  */
 public record Battery(
         ThingId id,
@@ -19,6 +20,7 @@ public record Battery(
         @Nullable Double usableEnergyWh,
         @Nullable Double chargePowerW,
         @Nullable Double dischargePowerW,
+        @Nullable BatteryPlace place,
         @Nullable String room)
         implements Thing {
     public Battery {

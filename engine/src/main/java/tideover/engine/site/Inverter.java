@@ -17,6 +17,8 @@ import org.jspecify.annotations.Nullable;
  * @param islandVoltageV        line to neutral in island mode [V]
  * @param islandFrequencyHz     in island mode [Hz]
  * @param feedInPowerW          largest power it feeds, all lines [W]
+ * @param largestCoupledPowerW  largest power of generators on the a.c. side of its island its maker allows while it forms [W]
+ * @param frequencyResponse     what it does, following, when the frequency rises
  * @param residualType          type of RCD its maker demands in the supply cable
  * @param residualRatedCurrentA largest rated residual current the maker allows there [A]
  */
@@ -40,6 +42,8 @@ public record Inverter(
         @Nullable Double islandVoltageV,
         @Nullable Double islandFrequencyHz,
         @Nullable Double feedInPowerW,
+        @Nullable Double largestCoupledPowerW,
+        @Nullable FrequencyResponse frequencyResponse,
         @Nullable RcdType residualType,
         @Nullable Double residualRatedCurrentA)
         implements Fed {

@@ -11,6 +11,8 @@ import org.jspecify.annotations.Nullable;
  * @param demandCurrentA       largest logged current per line [A]; overrides the estimate from power
  * @param converter            what the electronics inside can let flow to earth
  * @param equipmentClass       protection class of what is connected
+ * @param thirdHarmonicRatio   third harmonic over the whole line current, r.m.s., 0 to 1; in the neutral those of three
+ *                             lines add
  * @param start                how a motor is started
  * @param startCurrentRatio    starting current over running current
  * @param startTimeS           duration of the start [s]
@@ -23,6 +25,7 @@ public record Load(
         @Nullable Double demandCurrentA,
         @Nullable Converter converter,
         @Nullable EquipmentClass equipmentClass,
+        @Nullable Double thirdHarmonicRatio,
         @Nullable StartKind start,
         @Nullable Double startCurrentRatio,
         @Nullable Double startTimeS,

@@ -18,6 +18,8 @@ public enum LoadKind {
     VENTILATION,
     /** Heating control, doors, alarms, network. */
     CONTROL,
+    /** Somebody's health hangs on it. */
+    MEDICAL,
     /** Feeds an outbuilding or another board not surveyed further. */
     SUB_SUPPLY
 }

@@ -205,7 +205,7 @@ final class Symbols {
                 axis.wire(0, 5);
                 axis.area(5.5, 0, 3.5, 1, 3.5, -1);
             }
-            case FIXED, HEAT_PUMP, CAR_CHARGER, CONTROL -> {
+            case FIXED, HEAT_PUMP, CAR_CHARGER, CONTROL, MEDICAL -> {
                 axis.wire(0, 1.2);
                 axis.line(1.2, -1.7, 5, -1.7, 5, 1.7, 1.2, 1.7, 1.2, -1.7);
                 if (kind == LoadKind.HEAT_PUMP) {
