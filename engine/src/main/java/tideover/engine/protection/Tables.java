@@ -3,7 +3,9 @@ package tideover.engine.protection;
 import tideover.engine.network.AdiabaticTable;
 import tideover.engine.network.AmpacityTable;
 import tideover.engine.network.ConductorTable;
+import tideover.engine.network.HarmonicTable;
 import tideover.engine.network.ProtectiveConductorTable;
+import tideover.engine.network.StartTable;
 
 /** The tables of the standards, handed to whatever computes. */
 public record Tables(
@@ -14,4 +16,7 @@ public record Tables(
         TripCurves tripCurves,
         RcdTimes rcdTimes,
         RcdTypes rcdTypes,
-        DisconnectionTimes disconnectionTimes) {}
+        DisconnectionTimes disconnectionTimes,
+        LetThroughTable letThrough,
+        HarmonicTable harmonics,
+        StartTable starts) {}

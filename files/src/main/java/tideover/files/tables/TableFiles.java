@@ -9,12 +9,15 @@ import tideover.engine.network.AdiabaticTable;
 import tideover.engine.network.Ampacity;
 import tideover.engine.network.AmpacityTable;
 import tideover.engine.network.ConductorTable;
+import tideover.engine.network.HarmonicTable;
 import tideover.engine.network.LoadedConductors;
 import tideover.engine.network.ProtectiveConductorTable;
+import tideover.engine.network.StartTable;
 import tideover.engine.network.Surroundings;
 import tideover.engine.protection.CircuitRole;
 import tideover.engine.protection.DisconnectionTimes;
 import tideover.engine.protection.Guarantee;
+import tideover.engine.protection.LetThroughTable;
 import tideover.engine.protection.RcdTimes;
 import tideover.engine.protection.RcdTypes;
 import tideover.engine.protection.Tables;
@@ -27,6 +30,7 @@ import tideover.engine.site.Material;
 import tideover.engine.site.OvercurrentKind;
 import tideover.engine.site.RcdDelay;
 import tideover.engine.site.RcdType;
+import tideover.engine.site.StartKind;
 
 /** Reads the tables that come with the program. */
 public final class TableFiles {
@@ -48,7 +52,11 @@ public final class TableFiles {
             "fuse-gg-conventional.csv",
             "rcd-times.csv",
             "rcd-types.csv",
-            "disconnection-times.csv");
+            "disconnection-times.csv",
+            "breaker-let-through.csv",
+            "fuse-gg-let-through.csv",
+            "harmonic-reduction.csv",
+            "start-multiples.csv");
 
     private TableFiles() {}
 
@@ -82,7 +90,47 @@ public final class TableFiles {
                                 row.number("toleratedSmoothDcMilliA") * A_PER_MILLI_A,
                                 row.number("toleratedSmoothDcRatio"),
                                 row.source()))),
-                new DisconnectionTimes(Table.read("disconnection-times.csv").flatMap(TableFiles::disconnectionTimes)));
+                new DisconnectionTimes(Table.read("disconnection-times.csv").flatMap(TableFiles::disconnectionTimes)),
+                letThrough(),
+                new HarmonicTable(Table.read("harmonic-reduction.csv")
+                        .map(row -> new HarmonicTable.Row(
+                                row.number("aboveRatio"),
+                                row.number("upToRatio"),
+                                row.word("sizedOn", HarmonicTable.SizedOn.class),
+                                row.number("factorRatio"),
+                                row.source()))),
+                new StartTable(Table.read("start-multiples.csv")
+                        .map(row -> new StartTable.Row(
+                                row.word("start", StartKind.class),
+                                row.number("smallestRatio"),
+                                row.number("largestRatio"),
+                                row.number("shortestS"),
+                                row.number("longestS"),
+                                row.number("smallestPowerFactorRatio"),
+                                row.number("largestPowerFactorRatio"),
+                                row.source()))));
+    }
+
+    private static LetThroughTable letThrough() {
+        return new LetThroughTable(
+                Table.read("breaker-let-through.csv")
+                        .map(row -> new LetThroughTable.BreakerRow(
+                                row.word("curve", Curve.class),
+                                row.number("ratedAboveA"),
+                                row.number("ratedUpToA"),
+                                row.number("breakingCapacityA"),
+                                (int) row.number("energyLimitingClass"),
+                                row.number("fromMultipleRatio"),
+                                row.number("letThroughA2s"),
+                                row.source())),
+                Table.read("fuse-gg-let-through.csv")
+                        .map(row -> new LetThroughTable.FuseRow(
+                                row.number("ratedCurrentA"),
+                                row.number("smallestMeltingA2s"),
+                                row.number("largestMeltingA2s"),
+                                row.number("testSmallestMeltingA2s"),
+                                row.number("testLargestOperatingA2s"),
+                                row.source())));
     }
 
     private static ConductorTable conductors() {

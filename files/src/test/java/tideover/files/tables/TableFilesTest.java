@@ -3,23 +3,30 @@ package tideover.files.tables;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatThrownBy;
 
+import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
+import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
 import org.junit.jupiter.params.provider.EnumSource;
 import org.junit.jupiter.params.provider.FieldSource;
 import org.junit.jupiter.params.provider.ValueSource;
 import tideover.engine.network.AmpacityTable;
+import tideover.engine.network.HarmonicTable;
 import tideover.engine.network.InstalledAmpacity;
 import tideover.engine.network.LoadedConductors;
+import tideover.engine.network.StartTable;
 import tideover.engine.protection.Tables;
 import tideover.engine.protection.TripCurve;
 import tideover.engine.site.Curve;
 import tideover.engine.site.InstallationMethod;
 import tideover.engine.site.Insulation;
 import tideover.engine.site.Material;
+import tideover.engine.site.OvercurrentDevice;
 import tideover.engine.site.OvercurrentKind;
+import tideover.engine.site.StartKind;
 
 /** What must hold for tables of whatever figures; the figures themselves are compared in module reference. */
 class TableFilesTest {
@@ -197,6 +204,80 @@ class TableFilesTest {
     void aFuseHasNoBreakerCurve() {
         assertThatThrownBy(() -> TABLES.tripCurves().findBreaker(OvercurrentKind.FUSE, Curve.B, 16))
                 .isInstanceOf(IllegalArgumentException.class);
+    }
+
+    @ParameterizedTest(name = "{0}{1} of {2} A, class {3}: {4} A²s")
+    @CsvSource({
+        // EN 60898-1, Annex ZA, as quoted in public texts
+        "B, 16, 10000, 2, 240000",
+        "C, 10, 10000, 2, 290000",
+        "B, 16, 10000, 3, 70000",
+        "C, 16, 10000, 3, 84000"
+    })
+    void aBreakerLetsThroughWhatItsClassAllows(
+            Curve curve, double ratedA, double capacityA, int energyLimitingClass, double expectedA2s) {
+        OvercurrentDevice breaker =
+                new OvercurrentDevice(OvercurrentKind.MCB, curve, ratedA, capacityA, energyLimitingClass);
+        assertThat(TABLES.letThrough().find(breaker, capacityA)).contains(expectedA2s);
+        assertThat(TABLES.letThrough().find(breaker, capacityA + 1))
+                .as("above what it breaks")
+                .isEmpty();
+        assertThat(TABLES.letThrough().find(breaker, 3 * ratedA))
+                .as("too small a current to open at once")
+                .isEmpty();
+    }
+
+    @Test
+    void aBreakerWithoutClassPromisesNothing() {
+        assertThat(TABLES.letThrough()
+                        .find(new OvercurrentDevice(OvercurrentKind.MCB, Curve.B, 16.0, 6000.0, null), 3000))
+                .isEmpty();
+    }
+
+    @Test
+    void aLargerFuseLetsThroughNoLessAndHoldsNoLess() {
+        double previousA2s = 0;
+        double previousHoldingA2s = 0;
+        for (double ratedA : new double[] {16, 20, 25, 32, 35, 40, 50, 63, 80, 100}) {
+            OvercurrentDevice fuse = new OvercurrentDevice(OvercurrentKind.FUSE, null, ratedA, 50000.0, null);
+            double letThroughA2s = TABLES.letThrough().find(fuse, 10000).orElseThrow();
+            double holdingA2s = TABLES.letThrough().findHoldingA2s(fuse).orElseThrow();
+            assertThat(holdingA2s).as("%s A", ratedA).isLessThan(letThroughA2s);
+            assertThat(letThroughA2s).as("%s A", ratedA).isGreaterThanOrEqualTo(previousA2s);
+            assertThat(holdingA2s).as("%s A", ratedA).isGreaterThanOrEqualTo(previousHoldingA2s);
+            previousA2s = letThroughA2s;
+            previousHoldingA2s = holdingA2s;
+        }
+    }
+
+    @ParameterizedTest(name = "{0}: {1}, {2}")
+    @CsvSource({
+        // IEC 60364-5-52:2009, Table E.52.1: 0 to 15 %, 15 to 33 %, 33 to 45 %, above
+        "0, LINE, 1",
+        "0.15, LINE, 1",
+        "0.2, LINE, 0.86",
+        "0.33, LINE, 0.86",
+        "0.4, NEUTRAL, 0.86",
+        "0.5, NEUTRAL, 1"
+    })
+    void thirdHarmonicsTakeFromTheAmpacity(
+            double thirdHarmonicRatio, HarmonicTable.SizedOn sizedOn, double expectedRatio) {
+        HarmonicTable.Row row = TABLES.harmonics().require(thirdHarmonicRatio);
+        assertThat(row.sizedOn()).isEqualTo(sizedOn);
+        assertThat(row.factorRatio()).isEqualTo(expectedRatio);
+    }
+
+    @Test
+    void aDirectStartDrawsMostAndAFrequencyConverterLeast() {
+        assertThat(Stream.of(StartKind.DIRECT, StartKind.SOFT, StartKind.INVERTER, StartKind.NONE)
+                        .map(start -> TABLES.starts().require(start).largestRatio()))
+                .isSortedAccordingTo(Comparator.<Double>reverseOrder());
+        for (StartKind start : StartKind.values()) {
+            StartTable.Row row = TABLES.starts().require(start);
+            assertThat(row.smallestRatio()).isBetween(1.0, row.largestRatio());
+            assertThat(row.shortestS()).isBetween(0.0, row.longestS());
+            assertThat(row.smallestPowerFactorRatio()).isBetween(0.0, row.largestPowerFactorRatio());
+        }
     }
 
     private static void assertSound(TripCurve curve) {
