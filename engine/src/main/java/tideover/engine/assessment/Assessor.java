@@ -13,7 +13,7 @@ import tideover.engine.network.Demand;
 import tideover.engine.network.NetworkChecks;
 import tideover.engine.network.NetworkStudies;
 import tideover.engine.protection.FaultAssumptions;
-import tideover.engine.protection.FaultStudy;
+import tideover.engine.protection.FaultCourses;
 import tideover.engine.protection.ProtectionChecks;
 import tideover.engine.protection.ProtectionStudies;
 import tideover.engine.protection.Tables;
@@ -52,7 +52,7 @@ public final class Assessor {
     private Assessment assess(Site site, RuleBook rules, Judging.Calculations calculations) {
         Installation installation = Installation.of(site);
         Demand demand = findDemand(installation, rules).orElse(null);
-        FaultStudy faults = findFaults(installation, rules).orElse(null);
+        FaultCourses faults = findFaults(installation, rules).orElse(null);
         Judging judging = new Judging(rules, installation.origins(), installation::assumedWiring, calculations);
         for (Check<Installation> check : InstallationChecks.all()) judging.apply(check, installation);
         NetworkStudies network = new NetworkStudies(installation, demand);
@@ -78,15 +78,23 @@ public final class Assessor {
     }
 
     /** Faults can be computed only where the rule book says by what voltage and temperature. */
-    private Optional<FaultStudy> findFaults(Installation installation, RuleBook rules) {
+    private Optional<FaultCourses> findFaults(Installation installation, RuleBook rules) {
         Double voltageFactor = number(rules, "fault.voltageFactor");
         Double temperatureDegC = number(rules, "fault.loopTemperatureDegC");
         Double measuredLoop = number(rules, "fault.measuredLoopFactor");
         Double safeVoltageV = number(rules, "fault.safeVoltageV");
         if (voltageFactor == null || temperatureDegC == null || safeVoltageV == null || measuredLoop == null)
             return Optional.empty();
-        FaultAssumptions assumptions = new FaultAssumptions(voltageFactor, temperatureDegC, safeVoltageV, measuredLoop);
-        return Optional.of(ProtectionStudies.pathFaults(installation, tables, assumptions));
+        Double largestFactor = number(rules, "shortCircuit.voltageFactor");
+        Double coldDegC = number(rules, "shortCircuit.coldDegC");
+        FaultAssumptions assumptions = new FaultAssumptions(
+                voltageFactor,
+                temperatureDegC,
+                safeVoltageV,
+                measuredLoop,
+                largestFactor == null ? FaultAssumptions.LARGEST_VOLTAGE_FACTOR_RATIO : largestFactor,
+                coldDegC == null ? FaultAssumptions.COLD_DEG_C : coldDegC);
+        return Optional.of(ProtectionStudies.networkFaults(installation, tables, assumptions));
     }
 
     private static @Nullable Double number(RuleBook rules, String id) {

@@ -212,6 +212,16 @@ public final class Installation {
         return netlist.node(fed, side, conductor);
     }
 
+    /** The edge of one conductor of a thing's supply cable. */
+    public Optional<Edge> findFeed(ThingId fed, Conductor conductor) {
+        int node = netlist.node(fed, Terminals.INCOMING, conductor);
+        for (int index : netlist.edgesAt(node)) {
+            Edge edge = netlist.edges().get(index);
+            if (edge.part() == Edge.Part.FEED && edge.to() == node) return Optional.of(edge);
+        }
+        return Optional.empty();
+    }
+
     /** The line conductors at a thing, stated or taken from what feeds it. */
     public List<Conductor> lines(ThingId fed) {
         return netlist.lines(fed);

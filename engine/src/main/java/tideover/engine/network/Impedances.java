@@ -35,6 +35,15 @@ public final class Impedances {
      * @param temperatureDegC conductor temperature of PVC-insulated cables [°C]; XLPE adds the 20 K it may run warmer
      */
     public Impedances(Installation installation, ConductorTable table, double temperatureDegC) {
+        this(installation, table, temperatureDegC, temperatureDegC + 20);
+    }
+
+    /** Impedances before anything has flowed: all conductors at one temperature [°C]. */
+    public static Impedances cold(Installation installation, ConductorTable table, double temperatureDegC) {
+        return new Impedances(installation, table, temperatureDegC, temperatureDegC);
+    }
+
+    private Impedances(Installation installation, ConductorTable table, double pvcDegC, double xlpeDegC) {
         List<Edge> edges = installation.edges();
         resistanceOhm = new double[edges.size()];
         reactanceOhm = new double[edges.size()];
@@ -42,7 +51,7 @@ public final class Impedances {
         for (Edge edge : edges) {
             List<FactId> facts = missingFacts(edge);
             missing.add(facts);
-            if (facts.isEmpty()) fill(edge, table, temperatureDegC);
+            if (facts.isEmpty()) fill(edge, table, pvcDegC, xlpeDegC);
             else resistanceOhm[edge.index()] = unknownOhm(edge);
         }
     }
@@ -101,11 +110,17 @@ public final class Impedances {
         throw new IllegalStateException("no such part " + edge.part());
     }
 
-    private void fill(Edge edge, ConductorTable table, double temperatureDegC) {
+    private void fill(Edge edge, ConductorTable table, double pvcDegC, double xlpeDegC) {
         switch (edge.part()) {
             case FEED -> {
                 Cable cable = ((Fed) edge.thing()).cable();
-                if (cable != null) fill(edge.index(), cable, edge.conductor(), table, temperatureDegC);
+                if (cable != null)
+                    fill(
+                            edge.index(),
+                            cable,
+                            edge.conductor(),
+                            table,
+                            cable.insulation() == Insulation.XLPE ? xlpeDegC : pvcDegC);
             }
             case ELECTRODE -> resistanceOhm[edge.index()] = known(((Electrode) edge.thing()).resistanceOhm());
             case NETWORK_EARTH -> resistanceOhm[edge.index()] = known(((Supply) edge.thing()).networkElectrodeOhm());
@@ -120,9 +135,8 @@ public final class Impedances {
                 : conductor == Conductor.N ? cable.neutralCrossSectionMm2() : null;
         double crossSectionMm2 = own == null ? lineMm2 : own;
         Material material = cable.material() == null ? Material.COPPER : cable.material();
-        double warmDegC = cable.insulation() == Insulation.XLPE ? temperatureDegC + 20 : temperatureDegC;
         double lengthKm = known(cable.lengthM()) / 1000;
-        resistanceOhm[index] = lengthKm * table.resistanceOhmPerKm(material, crossSectionMm2, warmDegC);
+        resistanceOhm[index] = lengthKm * table.resistanceOhmPerKm(material, crossSectionMm2, temperatureDegC);
         reactanceOhm[index] = lengthKm * table.reactanceOhmPerKm(crossSectionMm2);
     }
 

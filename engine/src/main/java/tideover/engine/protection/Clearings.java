@@ -3,6 +3,7 @@ package tideover.engine.protection;
 import static tideover.engine.rules.PhraseArg.amount;
 import static tideover.engine.rules.PhraseArg.name;
 
+import java.util.ArrayList;
 import java.util.IdentityHashMap;
 import java.util.List;
 import java.util.Optional;
@@ -10,7 +11,6 @@ import org.jspecify.annotations.Nullable;
 import tideover.engine.installation.Edge;
 import tideover.engine.installation.Installation;
 import tideover.engine.installation.Path;
-import tideover.engine.installation.View;
 import tideover.engine.network.Upstream;
 import tideover.engine.network.Upstream.Slot;
 import tideover.engine.rules.Trace;
@@ -38,28 +38,42 @@ final class Clearings {
         this.safeVoltageV = safeVoltageV;
     }
 
+    /** What flows through the devices on the way during a fault. */
+    interface Currents {
+
+        /** Through the overcurrent device of a thing, or the main fuse for the supply [A]. */
+        double throughA(ThingId holder);
+
+        /** What the residual current device of a thing sees [A]; 0 where it is blind. */
+        double residualA(Fed holder);
+    }
+
+    /** What is noted while the end of a fault is sought. */
+    static final class Notes {
+        /** Things whose RCDs see the fault. */
+        final List<ThingId> acting = new ArrayList<>(2);
+        /** Facts the end rests on. */
+        final List<FactId> facts = new ArrayList<>();
+        /** Facts that might give a quicker end. */
+        final List<FactId> missing = new ArrayList<>(0);
+        /** All devices on the way. */
+        final List<DeviceBand> bands = new ArrayList<>(4);
+    }
+
     /**
      * The quickest end of a fault.
      *
      * @param there    way of the line from the source to the fault
-     * @param back     way back to the source's neutral, if there is one
-     * @param currentA fault current [A]
+     * @param currents through the devices on it
      * @param inverter the source, nothing for the grid
-     * @param limited  whether the source gives all it can
-     * @param acting   is given the things whose RCDs see the fault
-     * @param facts    is given the facts the end rests on
-     * @param missing  is given the facts that might give a quicker one
+     * @param limited  the inverter that gives all it can and will shut down, if one does
      */
     Clearing clearing(
-            View view,
             Path there,
-            @Nullable Path back,
-            double currentA,
+            Currents currents,
             @Nullable Inverter inverter,
-            boolean limited,
-            List<ThingId> acting,
-            List<FactId> facts,
-            List<FactId> missing,
+            @Nullable Inverter limited,
+            Notes notes,
             Trace trace) {
         Clearing best = new Clearing.Never();
         if (inverter == null && installation.supply().mainFuse() != null)
@@ -70,26 +84,29 @@ final class Clearings {
                                     ThingId.SUPPLY,
                                     Slot.MAIN_FUSE,
                                     installation.supply().mainFuse()),
-                            currentA,
-                            missing,
+                            currents.throughA(ThingId.SUPPLY),
+                            notes,
                             trace));
         for (Edge edge : there.edges()) {
             if (edge.part() != Edge.Part.FEED || !(edge.thing() instanceof Fed fed)) continue;
             ResidualDevice rcd = fed.rcd();
-            if (rcd != null && back != null && !view.isByPassedByNeutral(fed.id(), there.source())) {
-                acting.add(fed.id());
-                best = quicker(best, residual(fed, rcd, currentA, missing, trace));
+            double residualA = rcd == null ? 0 : currents.residualA(fed);
+            if (rcd != null && residualA > 0) {
+                notes.acting.add(fed.id());
+                best = quicker(best, residual(fed, rcd, residualA, notes, trace));
             }
             if (fed.protection() != null)
                 best = quicker(
                         best,
                         overcurrent(
-                                new Upstream(fed.id(), Slot.PROTECTION, fed.protection()), currentA, missing, trace));
+                                new Upstream(fed.id(), Slot.PROTECTION, fed.protection()),
+                                currents.throughA(fed.id()),
+                                notes,
+                                trace));
         }
-        if (inverter != null && limited && back != null)
-            best = quicker(best, shutdown(inverter, facts, missing, trace));
-        if (best instanceof Clearing.ByDevice by) facts.addAll(facts(by));
-        return best instanceof Clearing.Never && !missing.isEmpty() ? new Clearing.Unknown(missing) : best;
+        if (limited != null) best = quicker(best, shutdown(limited, notes, trace));
+        if (best instanceof Clearing.ByDevice by) notes.facts.addAll(facts(by));
+        return best instanceof Clearing.Never && !notes.missing.isEmpty() ? new Clearing.Unknown(notes.missing) : best;
     }
 
     /** Of two that are equally quick the one nearer to the fault. */
@@ -108,9 +125,9 @@ final class Clearings {
                 : new Upstream(by.device(), fed == null ? Slot.MAIN_FUSE : Slot.PROTECTION, device).facts();
     }
 
-    private Clearing residual(Fed fed, ResidualDevice rcd, double currentA, List<FactId> missing, Trace trace) {
+    private Clearing residual(Fed fed, ResidualDevice rcd, double currentA, Notes notes, Trace trace) {
         if (rcd.ratedResidualCurrentA() == null) {
-            missing.add(fed.fact("rcd.ratedResidualCurrentA"));
+            notes.missing.add(fed.fact("rcd.ratedResidualCurrentA"));
             return new Clearing.Never();
         }
         RcdDelay delay = rcd.delay() == null ? RcdDelay.SELECTIVE : rcd.delay();
@@ -123,19 +140,20 @@ final class Clearings {
                     amount(rcd.ratedResidualCurrentA(), Unit.RESIDUAL_A),
                     amount(multiple, Unit.RATIO),
                     amount(latestS, Unit.S));
-        return latestS == Double.POSITIVE_INFINITY
-                ? new Clearing.Never()
-                : new Clearing.ByDevice(
+        return noted(
+                new DeviceBand(
                         fed.id(),
                         Clearing.DeviceKind.RESIDUAL_CURRENT,
+                        currentA,
                         tables.rcdTimes().earliestS(delay, multiple),
-                        latestS);
+                        latestS),
+                notes);
     }
 
-    private Clearing overcurrent(Upstream holder, double currentA, List<FactId> missing, Trace trace) {
+    private Clearing overcurrent(Upstream holder, double currentA, Notes notes, Trace trace) {
         TripCurve curve = findCurve(holder.device()).orElse(null);
         if (curve == null) {
-            missing.add(holder.device().ratedCurrentA() == null ? holder.ratedCurrent() : holder.curve());
+            notes.missing.add(holder.device().ratedCurrentA() == null ? holder.ratedCurrent() : holder.curve());
             return new Clearing.Never();
         }
         double latestS = curve.latestS(currentA);
@@ -146,21 +164,28 @@ final class Clearings {
                     amount(curve.ratedCurrentA(), Unit.A),
                     amount(currentA, Unit.A),
                     amount(latestS, Unit.S));
-        return latestS == Double.POSITIVE_INFINITY
+        return noted(
+                new DeviceBand(
+                        holder.holder(), Clearing.DeviceKind.OVERCURRENT, currentA, curve.earliestS(currentA), latestS),
+                notes);
+    }
+
+    private static Clearing noted(DeviceBand band, Notes notes) {
+        notes.bands.add(band);
+        return band.latestS() == Double.POSITIVE_INFINITY
                 ? new Clearing.Never()
-                : new Clearing.ByDevice(
-                        holder.holder(), Clearing.DeviceKind.OVERCURRENT, curve.earliestS(currentA), latestS);
+                : new Clearing.ByDevice(band.device(), band.kind(), band.earliestS(), band.latestS());
     }
 
     private Optional<TripCurve> findCurve(OvercurrentDevice device) {
         return curves.computeIfAbsent(device, tables.tripCurves()::find);
     }
 
-    private Clearing shutdown(Inverter inverter, List<FactId> facts, List<FactId> missing, Trace trace) {
-        facts.add(inverter.fact("shutOffTimeS"));
-        facts.add(inverter.fact("shutOffVoltageV"));
-        if (inverter.shutOffTimeS() == null) missing.add(inverter.fact("shutOffTimeS"));
-        if (inverter.shutOffVoltageV() == null) missing.add(inverter.fact("shutOffVoltageV"));
+    private Clearing shutdown(Inverter inverter, Notes notes, Trace trace) {
+        notes.facts.add(inverter.fact("shutOffTimeS"));
+        notes.facts.add(inverter.fact("shutOffVoltageV"));
+        if (inverter.shutOffTimeS() == null) notes.missing.add(inverter.fact("shutOffTimeS"));
+        if (inverter.shutOffVoltageV() == null) notes.missing.add(inverter.fact("shutOffVoltageV"));
         if (inverter.shutOffTimeS() == null || inverter.shutOffVoltageV() == null) return new Clearing.Never();
         trace.line(
                 "calculation.fault.shutdown",

@@ -42,6 +42,26 @@ public record FaultStory(
         missing = List.copyOf(missing);
     }
 
+    /** The same with current and end as the whole network gives them. */
+    FaultStory by(FaultCourse course) {
+        return new FaultStory(
+                source,
+                line,
+                system,
+                voltageV,
+                course.loopOhm(),
+                electrodeOhm,
+                course.currentA(),
+                course.clearing(),
+                course.clearing(),
+                course.bands().stream()
+                        .filter(band -> band.kind() == Clearing.DeviceKind.RESIDUAL_CURRENT)
+                        .map(DeviceBand::device)
+                        .toList(),
+                facts,
+                missing);
+    }
+
     /** The same on another line, where that runs through the same things. */
     FaultStory on(Conductor other) {
         return new FaultStory(

@@ -104,8 +104,9 @@ final class PathFaults implements FaultStudy {
     private FaultStory tell(Fed thing, View view, Conductor line, ThingId source, Trace trace) {
         Path there = view.findLinePath(source, thing.id(), line).orElseThrow();
         Path back = fed(view, source).earthReturn.find(thing).orElse(null);
-        List<FactId> facts = new ArrayList<>();
-        List<FactId> missing = new ArrayList<>(0);
+        Clearings.Notes notes = new Clearings.Notes();
+        List<FactId> facts = notes.facts;
+        List<FactId> missing = notes.missing;
         Inverter inverter = installation.findFed(source).orElse(null) instanceof Inverter i ? i : null;
         double voltageV = voltageV(inverter, facts);
         double loopOhm = loopOhm(thing, there, back, inverter == null, facts, missing, trace);
@@ -120,9 +121,9 @@ final class PathFaults implements FaultStudy {
                     amount(loopOhm, Unit.OHM),
                     amount(currentA, Unit.A));
         }
-        List<ThingId> acting = new ArrayList<>(2);
-        Clearing clearing = clearings.clearing(
-                view, there, back, currentA, inverter, drivenA >= limitA, acting, facts, missing, trace);
+        Inverter limited = drivenA >= limitA && back != null ? inverter : null;
+        Clearing clearing =
+                clearings.clearing(there, alongOneWay(view, there, back, currentA), inverter, limited, notes, trace);
         Clearing asRead = inverter == null && isMeasured(thing) ? asRead(thing, view, there, back) : clearing;
         return new FaultStory(
                 source,
@@ -134,9 +135,24 @@ final class PathFaults implements FaultStudy {
                 currentA,
                 clearing,
                 asRead,
-                acting,
+                notes.acting,
                 facts,
                 missing);
+    }
+
+    /** The same current flows through all devices on the way; an RCD sees it unless its neutral takes it back. */
+    private static Clearings.Currents alongOneWay(View view, Path there, @Nullable Path back, double currentA) {
+        return new Clearings.Currents() {
+            @Override
+            public double throughA(ThingId holder) {
+                return currentA;
+            }
+
+            @Override
+            public double residualA(Fed holder) {
+                return back == null || view.isByPassedByNeutral(holder.id(), there.source()) ? 0 : currentA;
+            }
+        };
     }
 
     private static boolean isMeasured(Fed thing) {
@@ -148,16 +164,7 @@ final class PathFaults implements FaultStudy {
         Double readOhm = ((Circuit) thing).loopImpedanceOhm();
         double currentA = readOhm == null || back == null ? 0 : nominalVoltageV() / readOhm;
         return clearings.clearing(
-                view,
-                there,
-                back,
-                currentA,
-                null,
-                false,
-                new ArrayList<>(2),
-                new ArrayList<>(4),
-                new ArrayList<>(0),
-                Trace.NONE);
+                there, alongOneWay(view, there, back, currentA), null, null, new Clearings.Notes(), Trace.NONE);
     }
 
     private double nominalVoltageV() {
@@ -265,6 +272,12 @@ final class PathFaults implements FaultStudy {
         }
         missing.add(inverter.fact("faultCurrentA"));
         return 0;
+    }
+
+    /** The same without taking down facts; nothing stated counts as nothing given [A]. */
+    static double limitA(Inverter inverter) {
+        if (inverter.faultCurrentA() != null) return inverter.faultCurrentA();
+        return inverter.lineCurrentA() == null ? 0 : inverter.lineCurrentA();
     }
 
     private static EarthingSystem system(@Nullable Path back) {

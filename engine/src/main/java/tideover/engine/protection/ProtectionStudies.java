@@ -16,7 +16,12 @@ public record ProtectionStudies(
         Installation installation,
         Tables tables,
         @Nullable Demand demand,
-        @Nullable FaultStudy faults) {
+        @Nullable FaultCourses faults) {
+
+    /** Faults in the whole network. */
+    public static FaultCourses networkFaults(Installation installation, Tables tables, FaultAssumptions assumptions) {
+        return new NetworkFaults(installation, tables, assumptions);
+    }
 
     /** Faults by the simple method of one path. */
     public static FaultStudy pathFaults(Installation installation, Tables tables, FaultAssumptions assumptions) {

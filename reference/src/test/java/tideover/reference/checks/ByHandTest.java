@@ -233,7 +233,9 @@ class ByHandTest {
                 rules.find("fault.voltageFactor").orElseThrow().requireNumber(),
                 rules.find("fault.loopTemperatureDegC").orElseThrow().requireNumber(),
                 rules.find("fault.safeVoltageV").orElseThrow().requireNumber(),
-                rules.find("fault.measuredLoopFactor").orElseThrow().requireNumber());
+                rules.find("fault.measuredLoopFactor").orElseThrow().requireNumber(),
+                FaultAssumptions.LARGEST_VOLTAGE_FACTOR_RATIO,
+                FaultAssumptions.COLD_DEG_C);
         return ProtectionStudies.pathFaults(installation, TableFiles.load(), assumptions)
                 .lineToEarth(installation.findFed(new ThingId(thing)).orElseThrow(), state)
                 .get(0);

@@ -72,6 +72,12 @@ public final class FaultFlow {
         return new FaultFlow(this, ratio * scale);
     }
 
+    /** Voltage between the two points of a connection before the fault, r.m.s. [V]. */
+    public double drivingVoltageV(int index) {
+        Short one = shorts.get(index);
+        return before.voltageV(one.from()).minus(before.voltageV(one.to())).magnitude() * scale;
+    }
+
     /** Current through one of the connections of the fault, r.m.s. [A]. */
     public Phasor shortCurrentA(int index) {
         return shortA[index].times(scale);

@@ -5,6 +5,7 @@ import java.util.EnumMap;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import tideover.engine.installation.Edge;
 import tideover.engine.installation.Installation;
 import tideover.engine.installation.View;
 import tideover.engine.network.Demand;
@@ -15,6 +16,7 @@ import tideover.engine.network.flow.FlowResult;
 import tideover.engine.network.flow.NotConverged;
 import tideover.engine.site.Circuit;
 import tideover.engine.site.Conductor;
+import tideover.engine.site.Fed;
 import tideover.engine.site.Inverter;
 import tideover.engine.site.OperatingState;
 import tideover.engine.site.PerLine;
@@ -51,9 +53,33 @@ public final class FlowStudy {
         return solve(network(state, loads), Regime.DRAWING);
     }
 
+    /**
+     * What flows when the neutral of a thing's supply cable is interrupted while the house draws.
+     *
+     * @throws IllegalArgumentException if it has no neutral of its own
+     */
+    public HouseFlowResult withoutNeutral(Fed thing, OperatingState state) {
+        Edge neutral = installation
+                .findFeed(thing.id(), Conductor.N)
+                .or(() -> installation.findFeed(thing.id(), Conductor.PEN))
+                .orElseThrow(() -> new IllegalArgumentException(thing.id() + " has no neutral"));
+        View view = installation.in(state);
+        return solve(
+                new HouseNetwork(
+                        installation,
+                        view,
+                        impedances,
+                        GridSource.usual(installation.supply(), demand.nominalVoltageV()),
+                        view.sources(),
+                        loads(state, Regime.DRAWING),
+                        List.of(neutral)),
+                Regime.DRAWING);
+    }
+
     private HouseNetwork network(OperatingState state, List<HouseLoad> loads) {
         GridSource grid = GridSource.usual(installation.supply(), demand.nominalVoltageV());
-        return new HouseNetwork(installation, installation.in(state), impedances, grid, loads);
+        View view = installation.in(state);
+        return new HouseNetwork(installation, view, impedances, grid, view.sources(), loads);
     }
 
     private HouseFlowResult solve(HouseNetwork house, Regime regime) {

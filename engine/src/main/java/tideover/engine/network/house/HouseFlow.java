@@ -79,7 +79,7 @@ public final class HouseFlow implements HouseFlowResult {
 
     /** Current of one conductor of a thing's supply cable towards the thing, r.m.s. [A]; 0 where it has none. */
     public Phasor currentA(Fed thing, Conductor conductor) {
-        int branch = house.feed(thing, conductor);
+        int branch = house.feed(thing.id(), conductor);
         return branch < 0 ? Phasor.ZERO : flow.currentA(branch);
     }
 

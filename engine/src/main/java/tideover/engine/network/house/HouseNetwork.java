@@ -2,7 +2,9 @@ package tideover.engine.network.house;
 
 import java.util.ArrayList;
 import java.util.Arrays;
+import java.util.HashMap;
 import java.util.List;
+import java.util.Map;
 import tideover.engine.installation.Edge;
 import tideover.engine.installation.Installation;
 import tideover.engine.installation.Terminals;
@@ -11,7 +13,6 @@ import tideover.engine.network.Impedances;
 import tideover.engine.network.flow.FourWireNetwork;
 import tideover.engine.network.flow.Phasor;
 import tideover.engine.site.Conductor;
-import tideover.engine.site.Fed;
 import tideover.engine.site.Inverter;
 import tideover.engine.site.ThingId;
 
@@ -19,7 +20,6 @@ import tideover.engine.site.ThingId;
 public final class HouseNetwork {
 
     private static final int NONE = -1;
-    private static final Conductor[] LINES = {Conductor.L1, Conductor.L2, Conductor.L3};
 
     /**
      * Share of rated voltage a forming inverter gives up at rated power where several form one voltage, so that they
@@ -31,6 +31,7 @@ public final class HouseNetwork {
     private final View view;
     private final int[] points;
     private final int[] branches;
+    private final Map<ThingId, int[]> feeds = new HashMap<>();
     private final List<SourceBranch> sources;
     private final List<HouseLoad> loads;
     private final FourWireNetwork network;
@@ -46,10 +47,32 @@ public final class HouseNetwork {
     /**
      * A network of a state.
      *
+     * @param live  sources that form a voltage; others of the state are taken as off
      * @param loads what is drawn or fed beside the sources; those of things that are not there are left out
      */
     public HouseNetwork(
-            Installation installation, View view, Impedances impedances, GridSource grid, List<HouseLoad> loads) {
+            Installation installation,
+            View view,
+            Impedances impedances,
+            GridSource grid,
+            List<ThingId> live,
+            List<HouseLoad> loads) {
+        this(installation, view, impedances, grid, live, loads, List.of());
+    }
+
+    /**
+     * A network of a state in which something is broken.
+     *
+     * @param interrupted edges that do not conduct although they should
+     */
+    public HouseNetwork(
+            Installation installation,
+            View view,
+            Impedances impedances,
+            GridSource grid,
+            List<ThingId> live,
+            List<HouseLoad> loads,
+            List<Edge> interrupted) {
         this.installation = installation;
         this.view = view;
         points = new int[installation.nodeCount()];
@@ -58,8 +81,9 @@ public final class HouseNetwork {
         Arrays.fill(branches, NONE);
         FourWireNetwork.Builder builder = FourWireNetwork.builder();
         int star = builder.point();
-        for (Edge edge : installation.edges()) if (view.isClosed(edge)) stamp(edge, impedances, star, builder);
-        sources = List.copyOf(addSources(grid, star, builder));
+        for (Edge edge : installation.edges())
+            if (view.isClosed(edge) && !interrupted.contains(edge)) stamp(edge, impedances, star, builder);
+        sources = List.copyOf(addSources(grid, star, live, builder));
         List<HouseLoad> placed = new ArrayList<>(loads.size());
         for (HouseLoad load : loads) if (load.place(this, builder)) placed.add(load);
         this.loads = List.copyOf(placed);
@@ -80,11 +104,11 @@ public final class HouseNetwork {
         return points[node];
     }
 
-    private List<SourceBranch> addSources(GridSource grid, int star, FourWireNetwork.Builder builder) {
+    private List<SourceBranch> addSources(
+            GridSource grid, int star, List<ThingId> live, FourWireNetwork.Builder builder) {
         List<SourceBranch> all = new ArrayList<>();
         int neutral = pointOf(installation.neutralTerminal(ThingId.SUPPLY), builder);
         builder.branch(star, neutral, Phasor.of(grid.neutralOhm()));
-        List<ThingId> live = view.sources();
         int forming = live.size() - (live.contains(ThingId.SUPPLY) ? 1 : 0);
         for (ThingId id : live) {
             if (id.equals(ThingId.SUPPLY)) {
@@ -177,16 +201,15 @@ public final class HouseNetwork {
     }
 
     /** The branch of one conductor of a thing's supply cable; -1 where it has none. */
-    public int feed(Fed thing, Conductor conductor) {
-        int node = installation.node(thing.id(), Terminals.INCOMING, conductor);
-        for (int index : installation.edgesAt(node)) {
-            Edge edge = installation.edges().get(index);
-            if (edge.part() == Edge.Part.FEED && edge.to() == node) return branches[index];
-        }
-        return NONE;
+    public int feed(ThingId thing, Conductor conductor) {
+        return feeds.computeIfAbsent(thing, this::findFeeds)[conductor.ordinal()];
     }
 
-    static Conductor[] lines() {
-        return LINES.clone();
+    private int[] findFeeds(ThingId thing) {
+        int[] found = new int[Conductor.values().length];
+        for (Conductor conductor : Conductor.values())
+            found[conductor.ordinal()] =
+                    installation.findFeed(thing, conductor).map(this::branch).orElse(NONE);
+        return found;
     }
 }
