@@ -42,6 +42,7 @@ final class Amounts {
             case A2S -> kilo(value, 10_000, "A²s", figures);
             case DEG_C -> number(value, figures) + " °C";
             case RESIDUAL_A -> number(value * 1000, figures) + " mA";
+            case PERCENT -> number(value * 100, figures) + " %";
             case RATIO -> number(value, figures);
             case COUNT -> number(value, MOST_FIGURES);
         };

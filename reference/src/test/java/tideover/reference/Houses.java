@@ -131,7 +131,7 @@ public final class Houses {
     /** What is neither met nor not applicable, one a line as in the files beside the examples: outcome, check, place, state. */
     public static List<String> unsettled(Assessment assessment) {
         return assessment.findings().stream()
-                .filter(finding -> !finding.outcome().isSettled())
+                .filter(finding -> !finding.outcome().isSettled() && finding.accepted() == null)
                 .map(finding -> finding.outcome() + " " + finding.key())
                 .sorted()
                 .toList();

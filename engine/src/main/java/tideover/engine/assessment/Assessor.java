@@ -8,9 +8,12 @@ import tideover.engine.installation.Installation;
 import tideover.engine.installation.InstallationChecks;
 import tideover.engine.network.NetworkChecks;
 import tideover.engine.network.NetworkStudies;
+import tideover.engine.network.house.FlowStudies;
+import tideover.engine.network.house.HouseChecks;
 import tideover.engine.protection.ProtectionChecks;
 import tideover.engine.protection.ProtectionStudies;
 import tideover.engine.protection.Tables;
+import tideover.engine.protection.overload.OverloadChecks;
 import tideover.engine.protection.residual.ResidualChecks;
 import tideover.engine.rules.Check;
 import tideover.engine.rules.Finding;
@@ -40,6 +43,18 @@ public final class Assessor {
         return assess(site, rules, Judging.Calculations.KEPT);
     }
 
+    /** Every check there is, in the order in which they are best read. */
+    public static List<Check<?>> checks() {
+        List<Check<?>> all = new ArrayList<>();
+        all.addAll(InstallationChecks.all());
+        all.addAll(NetworkChecks.all());
+        all.addAll(HouseChecks.all());
+        all.addAll(ResidualChecks.all());
+        all.addAll(ProtectionChecks.all());
+        all.addAll(OverloadChecks.all());
+        return List.copyOf(all);
+    }
+
     /** What the checks ask of, for whoever wants to know more than they say. */
     public Studies studies(Site site, RuleBook rules) {
         return Studies.of(Installation.of(site), rules, tables);
@@ -52,9 +67,12 @@ public final class Assessor {
         for (Check<Installation> check : InstallationChecks.all()) judging.apply(check, installation);
         NetworkStudies network = new NetworkStudies(installation, studies.demand());
         for (Check<NetworkStudies> check : NetworkChecks.all()) judging.apply(check, network);
+        FlowStudies flows = new FlowStudies(installation, studies.flow());
+        for (Check<FlowStudies> check : HouseChecks.all()) judging.apply(check, flows);
         ProtectionStudies protection = new ProtectionStudies(installation, tables, studies.demand(), studies.faults());
         for (Check<ProtectionStudies> check : ResidualChecks.all()) judging.apply(check, protection);
         for (Check<ProtectionStudies> check : ProtectionChecks.all()) judging.apply(check, protection);
+        for (Check<ProtectionStudies> check : OverloadChecks.all()) judging.apply(check, protection);
         List<Finding> findings = accepted(judging.findings(), site.plan().accepted());
         findings.sort((a, b) -> a.key().compareTo(b.key()));
         return new Assessment(installation, rules, findings, Verdict.of(findings), judging.calculations());

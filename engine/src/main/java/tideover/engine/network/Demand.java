@@ -16,6 +16,8 @@ import tideover.engine.site.Inverter;
 import tideover.engine.site.Load;
 import tideover.engine.site.LoadKind;
 import tideover.engine.site.PerLine;
+import tideover.engine.site.Plan;
+import tideover.engine.site.Site;
 import tideover.engine.site.ThingId;
 
 /** What circuits draw and inverters feed, per line. Currents are added as if in phase, which is the safe side. */
@@ -157,6 +159,21 @@ public final class Demand {
         Double powerVa = inverter.feedInPowerW() != null ? inverter.feedInPowerW() : inverter.ratedPowerVa();
         if (powerVa != null) return Optional.of(on(lines, powerVa / (lines.size() * nominalVoltageV)));
         return Optional.ofNullable(inverter.lineCurrentA()).map(currentA -> on(lines, currentA));
+    }
+
+    /** The demand of the house as found, nothing of the plan carried out. */
+    public Demand asFound() {
+        Site site = installation.site();
+        Site found = new Site(site.house(), Plan.NONE, site.evidence());
+        return new Demand(Installation.of(found), coincidence, nominalVoltageV);
+    }
+
+    /** Largest current the supply cable of a thing carries when connected: what is drawn or what is fed back, which never add [A]. */
+    public double carriedA(ThingId thing) {
+        PerLine fedA = PerLine.ZERO;
+        for (Inverter inverter : invertersBehind(thing))
+            fedA = fedA.plus(findFeedInA(inverter).orElse(PerLine.ZERO));
+        return Math.max(togetherA(circuitsBehind(thing)).largest(), fedA.largest());
     }
 
     /** Circuits fed through a thing in the connected mode, itself included. */

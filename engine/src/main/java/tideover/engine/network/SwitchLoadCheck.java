@@ -5,7 +5,6 @@ import static tideover.engine.rules.PhraseArg.name;
 import static tideover.engine.rules.PhraseArg.names;
 
 import java.util.ArrayList;
-import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
 import tideover.engine.installation.Installation;
@@ -19,7 +18,6 @@ import tideover.engine.site.FactId;
 import tideover.engine.site.IslandingSwitch;
 import tideover.engine.site.OperatingState;
 import tideover.engine.site.PerLine;
-import tideover.engine.site.StayOn;
 import tideover.engine.site.ThingId;
 
 /**
@@ -101,8 +99,8 @@ final class SwitchLoadCheck implements Check<NetworkStudies> {
             Judging.Draft draft) {
         double largerA = nextSize(worstA);
         double nextA = nextSize(allowedA + 0.5);
-        List<ThingId> moved = toMove(demand, circuits, allowedA);
-        List<ThingId> movedWithNext = toMove(demand, circuits, nextA);
+        List<ThingId> moved = HoldBack.fewest(demand, circuits, PerLine.of(allowedA));
+        List<ThingId> movedWithNext = HoldBack.fewest(demand, circuits, PerLine.of(nextA));
         List<PhraseArg> said = new ArrayList<>(
                 List.of(name(device.id()), amount(worstA, Unit.A), amount(allowedA, Unit.A), amount(largerA, Unit.A)));
         String ways = "one";
@@ -121,24 +119,5 @@ final class SwitchLoadCheck implements Check<NetworkStudies> {
     private static double nextSize(double currentA) {
         for (double size : SIZES_A) if (size >= currentA) return size;
         return Math.ceil(currentA);
-    }
-
-    /** The fewest large circuits whose move to the grid side brings the rest down to a current; those that must stay on stay. */
-    private static List<ThingId> toMove(Demand demand, List<Circuit> circuits, double allowedA) {
-        List<Circuit> rest = new ArrayList<>(circuits);
-        List<Circuit> movable = new ArrayList<>(circuits);
-        movable.removeIf(circuit -> circuit.stayOn() == StayOn.MUST);
-        movable.sort(Comparator.comparingDouble((Circuit circuit) ->
-                        -demand.findCurrentA(circuit).map(PerLine::sum).orElse(0.0))
-                .thenComparing(Circuit::id));
-        List<ThingId> moved = new ArrayList<>();
-        for (Circuit circuit : movable) {
-            double before = demand.togetherA(rest).largest();
-            if (before <= allowedA) break;
-            rest.remove(circuit);
-            if (demand.togetherA(rest).largest() < before) moved.add(circuit.id());
-            else rest.add(circuit);
-        }
-        return demand.togetherA(rest).largest() <= allowedA ? moved : List.of();
     }
 }

@@ -3,15 +3,11 @@ package tideover.engine.protection;
 import java.util.List;
 import tideover.engine.rules.Check;
 
-/** The checks of fault protection, overload and protective conductors; those of RCDs are in {@code residual}. */
+/** The checks of fault protection; those of RCDs are in {@code residual}, those of overload in {@code overload}. */
 public final class ProtectionChecks {
 
-    private static final List<Check<ProtectionStudies>> ALL = List.of(
-            new DisconnectionCheck(),
-            new ProtectiveConductorCheck(),
-            new DesignCurrentCheck(),
-            new TrippingCurrentCheck(),
-            new ProtectiveSectionCheck());
+    private static final List<Check<ProtectionStudies>> ALL =
+            List.of(new DisconnectionCheck(), new ProtectiveConductorCheck());
 
     private ProtectionChecks() {}
 

@@ -17,6 +17,8 @@ public enum Unit {
     DEG_C,
     /** A residual current in ampere, printed in milliampere. */
     RESIDUAL_A,
+    /** A share, printed in percent. */
+    PERCENT,
     /** A plain factor. */
     RATIO,
     /** A number of things. */

@@ -11,6 +11,9 @@ import java.util.List;
  * @param accepted advice the planner does not follow
  */
 public record Plan(List<Thing> things, List<ThingId> removed, List<AcceptedAdvice> accepted) {
+    /** Nothing changes. */
+    public static final Plan NONE = new Plan(List.of(), List.of(), List.of());
+
     public Plan {
         things = List.copyOf(things);
         removed = List.copyOf(removed);

@@ -18,10 +18,7 @@ import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.MethodSource;
-import tideover.engine.installation.InstallationChecks;
-import tideover.engine.network.NetworkChecks;
-import tideover.engine.protection.ProtectionChecks;
-import tideover.engine.protection.residual.ResidualChecks;
+import tideover.engine.assessment.Assessor;
 import tideover.engine.rules.Check;
 import tideover.engine.rules.Finding;
 import tideover.engine.rules.Missing;
@@ -103,7 +100,7 @@ class CheckPairsTest {
     @ParameterizedTest
     @MethodSource("gaps")
     void missingFactLeavesItOpenAndIsNamed(Gap gap) {
-        assertThat(findings(gap.check(), gap.house(), List.of(gap.opensWhen())))
+        assertThat(findings(gap.check(), gap.house(), edits(gap.opensWhen())))
                 .as(gap.because())
                 .filteredOn(finding -> finding.key().place().text().equals(gap.place()))
                 .filteredOn(finding -> finding.outcome() == Outcome.OPEN)
@@ -133,9 +130,7 @@ class CheckPairsTest {
     }
 
     private static Stream<Check<?>> all() {
-        return Stream.<List<? extends Check<?>>>of(
-                        InstallationChecks.all(), NetworkChecks.all(), ResidualChecks.all(), ProtectionChecks.all())
-                .flatMap(List::stream);
+        return Assessor.checks().stream();
     }
 
     private static FactId fact(Missing missing) {

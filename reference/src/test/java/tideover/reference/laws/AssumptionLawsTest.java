@@ -10,15 +10,11 @@ import java.util.Map;
 import java.util.Set;
 import java.util.function.Function;
 import java.util.stream.Collectors;
-import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 import org.junit.jupiter.params.provider.MethodSource;
-import tideover.engine.installation.InstallationChecks;
-import tideover.engine.network.NetworkChecks;
-import tideover.engine.protection.ProtectionChecks;
-import tideover.engine.protection.residual.ResidualChecks;
+import tideover.engine.assessment.Assessor;
 import tideover.engine.rules.Check;
 import tideover.engine.rules.Finding;
 import tideover.engine.rules.FindingKey;
@@ -36,10 +32,8 @@ class AssumptionLawsTest {
     private static final Path CHECKS = Path.of("src/test/resources/tideover/reference/checks");
 
     /** Which checks may be met on an assumption, by id; all others stay open. */
-    private static final Map<String, Check<?>> ALL = Stream.<List<? extends Check<?>>>of(
-                    InstallationChecks.all(), NetworkChecks.all(), ResidualChecks.all(), ProtectionChecks.all())
-            .flatMap(List::stream)
-            .collect(Collectors.toMap(Check::id, Function.identity()));
+    private static final Map<String, Check<?>> ALL =
+            Assessor.checks().stream().collect(Collectors.toMap(Check::id, Function.identity()));
 
     @Test
     void separationLinkAndRcdStayOpenOnAnAssumption() {

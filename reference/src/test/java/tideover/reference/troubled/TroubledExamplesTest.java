@@ -58,7 +58,9 @@ class TroubledExamplesTest {
         "existing two-wire circuit with PEN meant to stay on, two-wire-with-pen",
         "existing two-wire circuit without PE meant to stay on, two-wire-without-pe",
         "operator not asked, operator-not-asked",
-        "no own electrode, no-own-electrode"
+        "no own electrode, no-own-electrode",
+        "all single-phase loads on L1, all-on-one-line",
+        "long cable failing drop in one state only, voltage-drop"
     })
     void mistakeIsThereAndIsFound(String mistake, String name) {
         assertThat(Houses.unsettled(Houses.assess(Houses.read(TROUBLED.resolve(name + ".yaml")))))

@@ -48,6 +48,21 @@ public final class FlowStudy {
                 .computeIfAbsent(regime, r -> solve(network(state, loads(state, r)), r));
     }
 
+    /**
+     * What flows when one circuit draws its own design current in full beside the worst credible coincidence of the others:
+     * what its voltage drop is judged by.
+     */
+    public HouseFlowResult flowWithFull(Circuit circuit, OperatingState state) {
+        List<HouseLoad> loads = new ArrayList<>();
+        boolean reduced = false;
+        for (Share share : shares(state)) {
+            boolean isOwn = share.circuit().id().equals(circuit.id());
+            reduced |= isOwn && share.ratio() < 1;
+            loads.add(load(share.circuit(), share.line(), isOwn ? share.currentA() : share.addedA()));
+        }
+        return reduced ? flow(state, loads) : flow(state, Regime.DRAWING);
+    }
+
     /** What flows in one state with loads of one's own choice instead of those of a regime. */
     public HouseFlowResult flow(OperatingState state, List<HouseLoad> loads) {
         return solve(network(state, loads), Regime.DRAWING);
@@ -74,6 +89,11 @@ public final class FlowStudy {
                         loads(state, Regime.DRAWING),
                         List.of(neutral)),
                 Regime.DRAWING);
+    }
+
+    /** Worst credible coincidence of circuits, and what inverters feed. */
+    public Demand demand() {
+        return demand;
     }
 
     private HouseNetwork network(OperatingState state, List<HouseLoad> loads) {

@@ -1,4 +1,4 @@
-package tideover.engine.protection;
+package tideover.engine.protection.overload;
 
 import java.util.ArrayList;
 import java.util.List;
@@ -9,6 +9,7 @@ import tideover.engine.network.InstalledAmpacity;
 import tideover.engine.network.LoadedConductors;
 import tideover.engine.network.Surroundings;
 import tideover.engine.network.Upstream;
+import tideover.engine.protection.ProtectionStudies;
 import tideover.engine.rules.Judging;
 import tideover.engine.rules.Limit;
 import tideover.engine.site.Cable;
@@ -80,13 +81,7 @@ record Overload(
             missing.addAll(studies.demand().missing(circuit));
             return studies.demand().findCurrentA(circuit).map(PerLine::largest).orElse(null);
         }
-        double drawnA = studies.demand()
-                .togetherA(studies.demand().circuitsBehind(fed.id()))
-                .largest();
-        PerLine fedA = PerLine.ZERO;
-        for (Inverter inverter : studies.demand().invertersBehind(fed.id()))
-            fedA = fedA.plus(studies.demand().findFeedInA(inverter).orElse(PerLine.ZERO));
-        return Math.max(drawnA, fedA.largest());
+        return studies.demand().carriedA(fed.id());
     }
 
     private static Optional<InstalledAmpacity> ampacity(

@@ -1,4 +1,4 @@
-package tideover.engine.protection;
+package tideover.engine.protection.overload;
 
 import static tideover.engine.rules.PhraseArg.amount;
 import static tideover.engine.rules.PhraseArg.name;
@@ -6,6 +6,8 @@ import static tideover.engine.rules.PhraseArg.name;
 import java.util.List;
 import java.util.Optional;
 import tideover.engine.network.Upstream;
+import tideover.engine.protection.ProtectionStudies;
+import tideover.engine.protection.TripCurve;
 import tideover.engine.rules.Check;
 import tideover.engine.rules.Judging;
 import tideover.engine.rules.Limit;

@@ -1,9 +1,10 @@
-package tideover.engine.protection;
+package tideover.engine.protection.overload;
 
 import static tideover.engine.rules.PhraseArg.amount;
 import static tideover.engine.rules.PhraseArg.name;
 
 import java.util.Optional;
+import tideover.engine.protection.ProtectionStudies;
 import tideover.engine.rules.Check;
 import tideover.engine.rules.Judging;
 import tideover.engine.rules.Limit;

@@ -1,0 +1,19 @@
+package tideover.engine.protection.overload;
+
+import java.util.List;
+import tideover.engine.protection.ProtectionStudies;
+import tideover.engine.rules.Check;
+
+/** The checks of overload and of protective conductors. */
+public final class OverloadChecks {
+
+    private static final List<Check<ProtectionStudies>> ALL = List.of(
+            new DesignCurrentCheck(), new TrippingCurrentCheck(), new FeederLoadCheck(), new ProtectiveSectionCheck());
+
+    private OverloadChecks() {}
+
+    /** In the order in which they are best read. */
+    public static List<Check<ProtectionStudies>> all() {
+        return ALL;
+    }
+}
