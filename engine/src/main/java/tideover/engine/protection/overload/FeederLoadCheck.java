@@ -75,11 +75,10 @@ final class FeederLoadCheck implements Check<ProtectionStudies> {
         }
         double allowedA = Math.min(ratedA, ampacityA);
         draft.measure(nowA, allowedA, Unit.A);
-        PhraseArg[] said = {
-            name(board.id()), amount(beforeA, Unit.A), amount(nowA, Unit.A), amount(allowedA, Unit.A)
-        };
+        PhraseArg[] said = {name(board.id()), amount(beforeA, Unit.A), amount(nowA, Unit.A), amount(allowedA, Unit.A)};
         if (nowA <= allowedA) draft.met("loading.feeder.met", said);
-        // By the same estimate it carried more than its device lets pass before, and did no harm: the device protects it.
+        // By the same estimate it carried more than its device lets pass before, and did no harm: the device protects
+        // it.
         else if (ratedA <= ampacityA && beforeA > ratedA) draft.met("loading.feeder.protected", said);
         else draft.notMet("loading.feeder.above", said);
     }
