@@ -92,21 +92,6 @@ public final class FourWireNetwork {
         return to[branch];
     }
 
-    /** Impedance of a branch [Ω]; of several side by side the own one. */
-    public Phasor ohm(int branch) {
-        return new Phasor(ohmR[branch], ohmX[branch]);
-    }
-
-    /** E.m.f. of a branch, r.m.s. [V]; 0 where it is no source. */
-    public Phasor emfV(int branch) {
-        return new Phasor(emfR[branch], emfX[branch]);
-    }
-
-    /** One of the loads. */
-    public PowerLoad load(int load) {
-        return loads.load(load);
-    }
-
     /**
      * The same network with other powers of its loads.
      *
