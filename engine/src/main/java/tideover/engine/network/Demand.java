@@ -125,7 +125,9 @@ public final class Demand {
             Load load = circuit.load();
             if (load == null || load.kind() != LoadKind.SOCKETS || load.demandCurrentA() != null) continue;
             double currentA = findCurrentA(circuit).map(each -> each.of(line)).orElse(0.0);
-            if (currentA <= largestA) continue;
+            // Of two alike the first by its id, whatever the order in the file.
+            boolean isFirst = largest == null || circuit.id().compareTo(largest.id()) < 0;
+            if (currentA < largestA || currentA == largestA && !(isFirst && currentA > 0)) continue;
             largest = circuit;
             largestA = currentA;
         }

@@ -13,6 +13,7 @@ import tideover.engine.installation.View;
 import tideover.engine.network.Impedances;
 import tideover.engine.network.flow.FaultFlow;
 import tideover.engine.network.flow.FaultNetwork;
+import tideover.engine.network.flow.Settled;
 import tideover.engine.network.house.GridSource;
 import tideover.engine.network.house.HouseNetwork;
 import tideover.engine.site.Circuit;
@@ -77,14 +78,14 @@ final class FaultNetworks {
             double largestA = 0;
             for (int branch : links)
                 largestA = Math.max(largestA, flow.currentA(branch).magnitude());
-            return largestA;
+            return Settled.of(largestA);
         }
 
         /** Sum of what flows through the house's electrodes [A]. */
         double earthA(FaultFlow flow) {
             double sumA = 0;
             for (int branch : electrodes) sumA += flow.currentA(branch).magnitude();
-            return sumA;
+            return Settled.of(sumA);
         }
     }
 

@@ -13,6 +13,7 @@ import tideover.engine.installation.Terminals;
 import tideover.engine.installation.View;
 import tideover.engine.network.flow.FaultFlow;
 import tideover.engine.network.flow.Phasor;
+import tideover.engine.network.flow.Settled;
 import tideover.engine.network.flow.Short;
 import tideover.engine.network.house.HouseNetwork;
 import tideover.engine.rules.Trace;
@@ -149,10 +150,10 @@ final class NetworkFaults implements FaultCourses {
         if (shorts.isEmpty()) return null;
         FaultFlow driven = ready.faults().fault(shorts);
         double loopOhm =
-                settled(driven.drivingVoltageV(0) / driven.shortCurrentA(0).magnitude());
+                Settled.of(driven.drivingVoltageV(0) / driven.shortCurrentA(0).magnitude());
         Limit limit = limit(ready.house(), driven);
         FaultFlow flow = limit.ratio < 1 ? driven.lowered(limit.ratio) : driven;
-        double currentA = settled(currentA(flow, shorts.size()));
+        double currentA = Settled.of(currentA(flow, shorts.size()));
         if (currentA < NOTHING_A) {
             currentA = 0;
             loopOhm = Double.POSITIVE_INFINITY;
@@ -250,7 +251,7 @@ final class NetworkFaults implements FaultCourses {
     private static PerLine sourceA(HouseNetwork house, FaultFlow flow) {
         PerLine sum = PerLine.ZERO;
         for (HouseNetwork.SourceBranch branch : house.sources()) {
-            double currentA = flow.currentA(branch.branch()).magnitude();
+            double currentA = branchA(flow, branch.branch());
             sum = sum.plus(
                     switch (branch.line()) {
                         case L1 -> new PerLine(currentA, 0, 0);
@@ -271,21 +272,16 @@ final class NetworkFaults implements FaultCourses {
             leftV = Math.min(
                     leftV, flow.voltageV(line).minus(flow.voltageV(neutral)).magnitude());
         }
-        return leftV == Double.POSITIVE_INFINITY ? 0 : leftV;
+        return leftV == Double.POSITIVE_INFINITY ? 0 : Settled.of(leftV);
     }
 
     private static double touchVoltageV(HouseNetwork house, FaultFlow flow, Fed place) {
         int protective = house.protective(place.id());
-        return protective < 0 ? 0 : flow.voltageV(protective).magnitude();
+        return protective < 0 ? 0 : Settled.of(flow.voltageV(protective).magnitude());
     }
 
     private static double branchA(FaultFlow flow, int branch) {
-        return branch < 0 ? 0 : settled(flow.currentA(branch).magnitude());
-    }
-
-    /** Without the last 20 bits: noise of the elimination must not decide which of two like states is the worse. */
-    private static double settled(double value) {
-        return Double.longBitsToDouble((Double.doubleToRawLongBits(value) + (1L << 19)) & -(1L << 20));
+        return branch < 0 ? 0 : Settled.of(flow.currentA(branch).magnitude());
     }
 
     /** What the devices see: overcurrent devices the largest of the faulty lines, RCDs the sum of all but the PE. */
@@ -310,7 +306,7 @@ final class NetworkFaults implements FaultCourses {
                 int branch = conductor == Conductor.PE ? -1 : house.feed(holder.id(), conductor);
                 if (branch >= 0) sum = sum.plus(flow.currentA(branch));
             }
-            double residualA = settled(sum.magnitude());
+            double residualA = Settled.of(sum.magnitude());
             return residualA < NOTHING_A ? 0 : residualA;
         }
     }

@@ -39,11 +39,13 @@ class HouseRules {
 
     /** Values whose unit stands beside them, or in the name of the variable that holds them. */
     private static final Set<String> VALUE_TYPES = Set.of(
+            "tideover.bench.Aim",
             "tideover.bench.ColdStart",
             "tideover.bench.Figure",
             "tideover.files.Field",
             "tideover.engine.site.PerLine",
             "tideover.engine.network.AdiabaticTable$Factors",
+            "tideover.engine.network.flow.Phasor",
             "tideover.engine.rules.Limit",
             "tideover.engine.rules.Finding$Measure",
             "tideover.engine.rules.PhraseArg$Amount");

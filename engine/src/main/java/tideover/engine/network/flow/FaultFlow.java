@@ -27,7 +27,7 @@ public final class FaultFlow {
                         .minus(before.transferOhm(one.from(), two.to()))
                         .minus(before.transferOhm(one.to(), two.from()))
                         .plus(before.transferOhm(one.to(), two.to()));
-                rows[i][j] = i == j ? ohm.plus(Phasor.of(Math.max(one.ohm(), BOLTED_OHM))) : ohm;
+                rows[i][j] = i == j ? ohm.plus(Phasor.of(Math.max(one.faultOhm(), BOLTED_OHM))) : ohm;
             }
             rows[i][size] = before.voltageV(one.from()).minus(before.voltageV(one.to()));
         }

@@ -5,11 +5,11 @@ package tideover.engine.network.flow;
  *
  * @param from point
  * @param to   point
- * @param ohm  its resistance, 0 where bolted [Ω]
+ * @param faultOhm its resistance, 0 where bolted [Ω]
  */
-public record Short(int from, int to, double ohm) {
+public record Short(int from, int to, double faultOhm) {
     public Short {
-        if (!(ohm >= 0 && Double.isFinite(ohm)))
-            throw new IllegalArgumentException("ohm %s of a fault must be a number of 0 or more".formatted(ohm));
+        if (!(faultOhm >= 0 && Double.isFinite(faultOhm)))
+            throw new IllegalArgumentException("faultOhm %s must be a number of 0 or more".formatted(faultOhm));
     }
 }

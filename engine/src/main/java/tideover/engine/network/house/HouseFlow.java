@@ -8,6 +8,7 @@ import tideover.engine.installation.Edge;
 import tideover.engine.installation.Terminals;
 import tideover.engine.network.flow.Flow;
 import tideover.engine.network.flow.Phasor;
+import tideover.engine.network.flow.Settled;
 import tideover.engine.site.Conductor;
 import tideover.engine.site.Fed;
 import tideover.engine.site.Inverter;
@@ -74,7 +75,8 @@ public final class HouseFlow implements HouseFlowResult {
         int protective = house.protective(thing);
         return neutral < 0 || protective < 0
                 ? OptionalDouble.empty()
-                : OptionalDouble.of(flow.voltageV(neutral, protective).magnitude());
+                : OptionalDouble.of(
+                        Settled.of(flow.voltageV(neutral, protective).magnitude()));
     }
 
     /** Current of one conductor of a thing's supply cable towards the thing, r.m.s. [A]; 0 where it has none. */
@@ -92,9 +94,9 @@ public final class HouseFlow implements HouseFlowResult {
     /** Currents of the lines of a thing's supply cable, r.m.s. [A]. */
     public PerLine lineCurrentsA(Fed thing) {
         return new PerLine(
-                currentA(thing, Conductor.L1).magnitude(),
-                currentA(thing, Conductor.L2).magnitude(),
-                currentA(thing, Conductor.L3).magnitude());
+                Settled.of(currentA(thing, Conductor.L1).magnitude()),
+                Settled.of(currentA(thing, Conductor.L2).magnitude()),
+                Settled.of(currentA(thing, Conductor.L3).magnitude()));
     }
 
     /** Largest deviation of a line's voltage at a thing below that at a reference thing, over nominal; negative is a rise. */
@@ -113,7 +115,7 @@ public final class HouseFlow implements HouseFlowResult {
             if (here.isPresent() && there.isPresent())
                 worst = (there.get().magnitude() - here.get().magnitude()) / (Math.sqrt(3) * nominalVoltageV);
         }
-        return worst == Double.NEGATIVE_INFINITY ? OptionalDouble.empty() : OptionalDouble.of(worst);
+        return worst == Double.NEGATIVE_INFINITY ? OptionalDouble.empty() : OptionalDouble.of(Settled.of(worst));
     }
 
     /**
@@ -133,7 +135,7 @@ public final class HouseFlow implements HouseFlowResult {
                 l1.get().plus(a.times(l2.get())).plus(a2.times(l3.get())).magnitude();
         double negative =
                 l1.get().plus(a2.times(l2.get())).plus(a.times(l3.get())).magnitude();
-        return positive < 1e-6 ? OptionalDouble.empty() : OptionalDouble.of(negative / positive);
+        return positive < 1e-6 ? OptionalDouble.empty() : OptionalDouble.of(Settled.of(negative / positive));
     }
 
     /** Power lost in the house's conductors, links and earths [W]. */
@@ -143,7 +145,7 @@ public final class HouseFlow implements HouseFlowResult {
             int branch = house.branch(edge);
             if (branch >= 0) lossW += flow.lossW(branch);
         }
-        return lossW;
+        return Settled.of(lossW);
     }
 
     /** What each source has to give, beside what it can. */
@@ -156,7 +158,7 @@ public final class HouseFlow implements HouseFlowResult {
             for (HouseNetwork.SourceBranch branch : house.sources()) {
                 if (!branch.source().equals(source)) continue;
                 currentA[branch.line().ordinal()] =
-                        flow.currentA(branch.branch()).magnitude();
+                        Settled.of(flow.currentA(branch.branch()).magnitude());
                 Phasor power = flow.sourcePower(branch.branch());
                 powerW += power.real();
                 powerVa += power.magnitude();
@@ -165,8 +167,8 @@ public final class HouseFlow implements HouseFlowResult {
             all.add(new SourceLoading(
                     source,
                     new PerLine(currentA[0], currentA[1], currentA[2]),
-                    powerW,
-                    powerVa,
+                    Settled.of(powerW),
+                    Settled.of(powerVa),
                     inverter == null ? null : inverter.lineCurrentA(),
                     inverter == null ? null : inverter.ratedPowerVa()));
         }
