@@ -130,7 +130,7 @@ class MutationTest {
 
     private static byte[] bytes(byte[] seed, SplittableRandom random) {
         byte[] bytes = seed.clone();
-        for (int edits = random.nextInt(1, 4); edits > 0; edits--) {
+        for (int edits = random.nextInt(1, 4); edits > 0 && bytes.length > 0; edits--) {
             int at = random.nextInt(bytes.length);
             bytes = switch (random.nextInt(5)) {
                 case 0 -> {

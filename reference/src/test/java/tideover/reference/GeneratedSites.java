@@ -83,6 +83,9 @@ public final class GeneratedSites {
     private static final List<Conductor> LINES = List.of(Conductor.L1, Conductor.L2, Conductor.L3);
 
     private final SplittableRandom random;
+    /** For facts that came later: the houses drawn before stay as they were. */
+    private final SplittableRandom later;
+
     private final List<Thing> house = new ArrayList<>();
     private final List<Thing> plan = new ArrayList<>();
     private final List<ThingId> removed = new ArrayList<>();
@@ -92,6 +95,7 @@ public final class GeneratedSites {
 
     private GeneratedSites(long seed) {
         random = new SplittableRandom(seed);
+        later = new SplittableRandom(~seed);
         three = random.nextBoolean();
         earthing = pick(EarthingSystem.TT, EarthingSystem.TN_S, EarthingSystem.TN_C_S);
     }
@@ -246,7 +250,7 @@ public final class GeneratedSites {
                 between(2000, 20000),
                 5000.0,
                 5000.0,
-                pick(BatteryPlace.values()),
+                pickLater(BatteryPlace.values()),
                 "Cellar"));
         plan.add(new PvArray(id("pv"), "Roof", own, between(1000, 15000), between(0, 360), between(0, 90)));
         for (ThingId source : List.of(ThingId.SUPPLY, own, id("battery"), id("pv")))
@@ -370,8 +374,8 @@ public final class GeneratedSites {
                 230.0,
                 50.0,
                 ratedVa,
-                pick(between(0, 12000), null),
-                pick(FrequencyResponse.NONE, FrequencyResponse.THROTTLES, null),
+                pickLater(0.0, 3000.0, 12000.0, null),
+                pickLater(FrequencyResponse.NONE, FrequencyResponse.THROTTLES, null),
                 pick(RcdType.values()),
                 pick(0.03, 0.3));
     }
@@ -384,7 +388,7 @@ public final class GeneratedSites {
                 pick(between(0, 30), null),
                 pick(Converter.values()),
                 pick(EquipmentClass.values()),
-                pick(between(0, 0.6), null),
+                pickLater(0.0, 0.1, 0.25, 0.4, 0.6, null),
                 pick(StartKind.values()),
                 between(1, 8),
                 between(0.1, 5),
@@ -411,7 +415,7 @@ public final class GeneratedSites {
                 kind == OvercurrentKind.FUSE ? null : pick(Curve.values()),
                 pick(6.0, 10.0, 13.0, 16.0, 20.0, 25.0, 32.0, 63.0),
                 pick(6000.0, 10000.0),
-                kind == OvercurrentKind.FUSE ? null : pick(1, 2, 3, null));
+                kind == OvercurrentKind.FUSE ? null : pickLater(1, 2, 3, null));
     }
 
     private ResidualDevice rcd() {
@@ -514,6 +518,11 @@ public final class GeneratedSites {
     @SafeVarargs
     private <T> @Nullable T pick(@Nullable T... from) {
         return from[random.nextInt(from.length)];
+    }
+
+    @SafeVarargs
+    private <T> @Nullable T pickLater(@Nullable T... from) {
+        return from[later.nextInt(from.length)];
     }
 
     private <T> T pick(List<T> from) {

@@ -6,6 +6,7 @@ import java.util.List;
 import java.util.Map;
 import tideover.engine.installation.Installation;
 import tideover.engine.installation.InstallationChecks;
+import tideover.engine.installation.storage.StorageChecks;
 import tideover.engine.network.NetworkChecks;
 import tideover.engine.network.NetworkStudies;
 import tideover.engine.network.house.FlowStudies;
@@ -47,6 +48,7 @@ public final class Assessor {
     public static List<Check<?>> checks() {
         List<Check<?>> all = new ArrayList<>();
         all.addAll(InstallationChecks.all());
+        all.addAll(StorageChecks.all());
         all.addAll(NetworkChecks.all());
         all.addAll(HouseChecks.all());
         all.addAll(ResidualChecks.all());
@@ -65,6 +67,7 @@ public final class Assessor {
         Installation installation = studies.installation();
         Judging judging = new Judging(rules, installation.origins(), installation::assumedWiring, calculations);
         for (Check<Installation> check : InstallationChecks.all()) judging.apply(check, installation);
+        for (Check<Installation> check : StorageChecks.all()) judging.apply(check, installation);
         NetworkStudies network = new NetworkStudies(installation, studies.demand());
         for (Check<NetworkStudies> check : NetworkChecks.all()) judging.apply(check, network);
         FlowStudies flows = new FlowStudies(installation, studies.flow());

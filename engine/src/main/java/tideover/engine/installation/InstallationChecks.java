@@ -24,7 +24,8 @@ public final class InstallationChecks {
             new InterlockCheck(),
             new NoticeCheck(),
             new FeedbackCheck(),
-            new RestPositionCheck());
+            new RestPositionCheck(),
+            new SurgeCheck());
 
     private InstallationChecks() {}
 

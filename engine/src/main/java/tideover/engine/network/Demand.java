@@ -118,6 +118,35 @@ public final class Demand {
         return shares;
     }
 
+    /**
+     * Largest current in a neutral over which several circuits return. Of their fundamental currents those on one line
+     * count, as nothing may be drawn on the others; a load on three lines leaves none. Third harmonics add, whatever the
+     * line.
+     *
+     * @param shares what each adds on each line
+     * @see "IEC 60364-5-52:2009, 523.6 and Annex E"
+     */
+    public static NeutralCurrent neutralCurrent(Collection<Share> shares) {
+        double[] unbalanceA = new double[3];
+        double thirdA = 0;
+        Map<ThingId, Integer> lines = new HashMap<>();
+        for (Share share : shares) lines.merge(share.circuit().id(), 1, Integer::sum);
+        for (Share share : shares) {
+            if (!share.circuit().has(Conductor.N) && !share.circuit().has(Conductor.PEN)) continue;
+            Double ratio = thirdHarmonicRatio(share.circuit());
+            double third = ratio == null ? 0 : ratio;
+            thirdA += third * share.addedA();
+            if (lines.getOrDefault(share.circuit().id(), 0) < 3)
+                unbalanceA[share.line().ordinal()] += Math.sqrt(1 - third * third) * share.addedA();
+        }
+        double largestA = Math.max(unbalanceA[0], Math.max(unbalanceA[1], unbalanceA[2]));
+        return new NeutralCurrent(largestA, thirdA);
+    }
+
+    private static @Nullable Double thirdHarmonicRatio(Circuit circuit) {
+        return circuit.load() == null ? null : circuit.load().thirdHarmonicRatio();
+    }
+
     private @Nullable Circuit largestSockets(Collection<Circuit> circuits, Conductor line) {
         Circuit largest = null;
         double largestA = 0;

@@ -3,7 +3,7 @@ package tideover.engine.network;
 import java.util.List;
 import tideover.engine.rules.Check;
 
-/** The checks of currents through the islanding switch and the meters. */
+/** The checks of currents: through the islanding switch, the meters and busbars, and of single loads in the island. */
 public final class NetworkChecks {
 
     private static final List<Check<NetworkStudies>> ALL = List.of(
@@ -11,7 +11,9 @@ public final class NetworkChecks {
             new SwitchLoadCheck(),
             new SwitchFeedInCheck(),
             new ShortCircuitCheck(),
-            new MeterRatingCheck());
+            new MeterRatingCheck(),
+            new BusbarCheck(),
+            new CareCheck());
 
     private NetworkChecks() {}
 

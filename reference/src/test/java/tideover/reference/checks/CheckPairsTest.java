@@ -140,7 +140,11 @@ class CheckPairsTest {
     }
 
     private static List<Finding> findings(String check, String house, List<String> edits) {
-        Path base = house.equals("terrace") ? Houses.TERRACE : FOLDER.resolve(house + ".yaml");
+        Path base = switch (house) {
+            case "terrace" -> Houses.TERRACE;
+            case "farmhouse" -> Houses.FARMHOUSE;
+            default -> FOLDER.resolve(house + ".yaml");
+        };
         return Houses.assess(Houses.with(base, edits)).findings().stream()
                 .filter(finding -> finding.key().check().equals(check))
                 .toList();

@@ -57,6 +57,8 @@ class TroubledExamplesTest {
         "feedback contact of the wrong kind, ordinary-feedback",
         "existing two-wire circuit with PEN meant to stay on, two-wire-with-pen",
         "existing two-wire circuit without PE meant to stay on, two-wire-without-pe",
+        "busbar fed from two sides, busbar-fed-from-two-sides",
+        "AC-coupled PV above what the battery takes, pv-above-what-battery-takes",
         "operator not asked, operator-not-asked",
         "no own electrode, no-own-electrode",
         "all single-phase loads on L1, all-on-one-line",

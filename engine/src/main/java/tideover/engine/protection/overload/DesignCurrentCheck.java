@@ -2,8 +2,10 @@ package tideover.engine.protection.overload;
 
 import static tideover.engine.rules.PhraseArg.amount;
 import static tideover.engine.rules.PhraseArg.name;
+import static tideover.engine.rules.PhraseArg.word;
 
 import java.util.Optional;
+import org.jspecify.annotations.Nullable;
 import tideover.engine.network.InstalledAmpacity;
 import tideover.engine.protection.ProtectionStudies;
 import tideover.engine.rules.Check;
@@ -50,6 +52,7 @@ final class DesignCurrentCheck implements Check<ProtectionStudies> {
         if (fed instanceof Circuit circuit && studies.demand() != null)
             draft.on(studies.demand().facts(circuit));
         overload.ampacity().ifPresent(ampacity -> explain(ampacity, overload.factorRatio(), judging));
+        overload.harmonics().ifPresent(harmonics -> explain(harmonics, ampacityA, judging));
         if (isTooThin && ratedA != null && ampacityA != null)
             draft.measure(ratedA, ampacityA, Unit.A)
                     .notMet(
@@ -71,6 +74,17 @@ final class DesignCurrentCheck implements Check<ProtectionStudies> {
                             amount(designA, Unit.A),
                             amount(ratedA, Unit.A),
                             amount(ampacityA, Unit.A));
+    }
+
+    private static void explain(Harmonics harmonics, @Nullable Double ampacityA, Judging judging) {
+        if (ampacityA == null) return;
+        judging.trace()
+                .line(
+                        "calculation.overload.harmonics",
+                        amount(harmonics.thirdRatio(), Unit.RATIO),
+                        word(harmonics.row().sizedOn()),
+                        amount(harmonics.ampacityRatio(), Unit.RATIO),
+                        amount(ampacityA, Unit.A));
     }
 
     private static void explain(InstalledAmpacity ampacity, double factorRatio, Judging judging) {

@@ -29,6 +29,7 @@ import tideover.engine.site.Status;
  * @param designA   design current, I_b [A]; nothing if not known
  * @param before    overcurrent device before the cable, its rated current is I_n
  * @param ampacity  ampacity as laid, I_z, with its factors; nothing if not known
+ * @param harmonics what third harmonics take from it; nothing where there are none or not three lines and a neutral
  * @param factorRatio further factor of the country's book on the ampacity
  * @param missing   facts that are missing
  */
@@ -36,6 +37,7 @@ record Overload(
         @Nullable Double designA,
         Optional<Upstream> before,
         Optional<InstalledAmpacity> ampacity,
+        Optional<Harmonics> harmonics,
         double factorRatio,
         List<FactId> missing) {
 
@@ -57,7 +59,7 @@ record Overload(
         Overload cable = ofCable(studies, fed, judging);
         List<FactId> missing = new ArrayList<>(cable.missing);
         Double designA = designA(studies, fed, missing);
-        return new Overload(designA, cable.before, cable.ampacity, cable.factorRatio, missing);
+        return new Overload(designA, cable.before, cable.ampacity, cable.harmonics, cable.factorRatio, missing);
     }
 
     /** The same without what flows: device and ampacity. */
@@ -66,10 +68,23 @@ record Overload(
         Optional<Upstream> before = Upstream.find(studies.installation(), fed.id());
         if (before.isEmpty()) missing.add(fed.fact("protection.ratedCurrentA"));
         before.filter(b -> b.device().ratedCurrentA() == null).ifPresent(b -> missing.add(b.ratedCurrent()));
-        Optional<InstalledAmpacity> ampacity = ampacity(studies, fed, judging, missing);
-        double factorRatio =
-                judging.limit("ampacity.factor").map(Limit::requireNumber).orElse(1.0);
-        return new Overload(null, before, ampacity, factorRatio, missing);
+        Optional<InstalledAmpacity> ampacity =
+                ampacity(studies, fed, fed.cable() == null ? null : fed.cable().crossSectionMm2(), judging, missing);
+        return new Overload(null, before, ampacity, Harmonics.find(studies, fed), factorRatio(judging), missing);
+    }
+
+    /** Ampacity of the neutral as laid, with all factors but that for harmonics [A]; nothing if facts are missing. */
+    static Optional<Double> findNeutralAmpacityA(
+            ProtectionStudies studies, Fed fed, Judging judging, List<FactId> missing) {
+        Cable cable = fed.cable();
+        if (cable == null) return Optional.empty();
+        Double ownMm2 =
+                cable.neutralCrossSectionMm2() == null ? cable.crossSectionMm2() : cable.neutralCrossSectionMm2();
+        return ampacity(studies, fed, ownMm2, judging, missing).map(found -> found.currentA() * factorRatio(judging));
+    }
+
+    private static double factorRatio(Judging judging) {
+        return judging.limit("ampacity.factor").map(Limit::requireNumber).orElse(1.0);
     }
 
     /** Of a feeder the larger of what is drawn and what is fed back, which never add on one line. */
@@ -85,12 +100,16 @@ record Overload(
     }
 
     private static Optional<InstalledAmpacity> ampacity(
-            ProtectionStudies studies, Fed fed, Judging judging, List<FactId> missing) {
+            ProtectionStudies studies,
+            Fed fed,
+            @Nullable Double crossSectionMm2,
+            Judging judging,
+            List<FactId> missing) {
         Cable cable = fed.cable();
         if (cable == null) return Optional.empty();
-        if (cable.crossSectionMm2() == null) missing.add(fed.fact("cable.crossSectionMm2"));
+        if (crossSectionMm2 == null) missing.add(fed.fact("cable.crossSectionMm2"));
         if (cable.method() == null) missing.add(fed.fact("cable.method"));
-        if (cable.crossSectionMm2() == null || cable.method() == null) return Optional.empty();
+        if (crossSectionMm2 == null || cable.method() == null) return Optional.empty();
         int lines = studies.installation().lines(fed.id()).size();
         String reference = Surroundings.of(cable.method()) == Surroundings.SOIL
                 ? "ampacity.referenceSoilDegC"
@@ -108,7 +127,7 @@ record Overload(
                         lines == 1 || lines == 2 && !fed.has(Conductor.N)
                                 ? LoadedConductors.TWO
                                 : LoadedConductors.THREE,
-                        cable.crossSectionMm2(),
+                        crossSectionMm2,
                         cable.groupedCircuits() == null ? 1 : cable.groupedCircuits(),
                         ambientDegC);
         if (found.isEmpty()) missing.add(fed.fact("cable.crossSectionMm2"));
@@ -117,13 +136,15 @@ record Overload(
 
     /** What the ampacity rests on. */
     static List<FactId> ampacityFacts(Fed fed) {
-        return List.of(
+        List<FactId> facts = new ArrayList<>(List.of(
                 fed.fact("cable.crossSectionMm2"),
                 fed.fact("cable.method"),
                 fed.fact("cable.material"),
                 fed.fact("cable.insulation"),
                 fed.fact("cable.groupedCircuits"),
-                fed.fact("cable.ambientDegC"));
+                fed.fact("cable.ambientDegC")));
+        if (Harmonics.ratio(fed) > 0) facts.add(fed.fact("load.thirdHarmonicRatio"));
+        return facts;
     }
 
     /** Rated current of the device before the cable, I_n [A]; nothing if not known. */
@@ -135,6 +156,7 @@ record Overload(
     /** Ampacity as laid with all factors, I_z [A]; nothing if not known. */
     @Nullable
     Double ampacityA() {
-        return ampacity.map(a -> a.currentA() * factorRatio).orElse(null);
+        double harmonicRatio = harmonics.map(Harmonics::ampacityRatio).orElse(1.0);
+        return ampacity.map(a -> a.currentA() * factorRatio * harmonicRatio).orElse(null);
     }
 }

@@ -8,7 +8,11 @@ import tideover.engine.rules.Check;
 public final class OverloadChecks {
 
     private static final List<Check<ProtectionStudies>> ALL = List.of(
-            new DesignCurrentCheck(), new TrippingCurrentCheck(), new FeederLoadCheck(), new ProtectiveSectionCheck());
+            new DesignCurrentCheck(),
+            new TrippingCurrentCheck(),
+            new NeutralCurrentCheck(),
+            new FeederLoadCheck(),
+            new ProtectiveSectionCheck());
 
     private OverloadChecks() {}
 
