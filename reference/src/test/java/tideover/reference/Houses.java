@@ -10,12 +10,15 @@ import java.util.List;
 import java.util.Map;
 import java.util.Objects;
 import java.util.concurrent.ConcurrentHashMap;
+import java.util.regex.Pattern;
 import java.util.stream.Stream;
 import tideover.engine.assessment.Assessment;
 import tideover.engine.assessment.Assessor;
+import tideover.engine.assessment.Studies;
 import tideover.engine.rules.RuleBook;
 import tideover.engine.site.FactId;
 import tideover.engine.site.Site;
+import tideover.engine.site.SupplyLines;
 import tideover.engine.site.Thing;
 import tideover.engine.site.ThingId;
 import tideover.files.FieldTable;
@@ -33,6 +36,8 @@ public final class Houses {
     public static final Path TOWN_HOUSE = EXAMPLES.resolve("town-house.yaml");
     public static final Path FARMHOUSE = EXAMPLES.resolve("farmhouse.yaml");
     public static final Path TERRACE = EXAMPLES.resolve("terrace.yaml");
+
+    private static final Pattern CONDUCTORS = Pattern.compile("conductors: \\[[^]]*]");
 
     private static final SiteFiles FILES = new SiteFiles(FieldTable.load());
     private static final Assessor ASSESSOR = new Assessor(TableFiles.load());
@@ -54,6 +59,42 @@ public final class Houses {
                     .toList();
         } catch (IOException e) {
             throw new UncheckedIOException(e);
+        }
+    }
+
+    /** Example houses with three lines that are no variants of another. */
+    public static List<Path> threeLines() {
+        return all().stream()
+                .filter(path -> !text(path).contains("variantOf:"))
+                .filter(path -> read(path).house().supply().lines() == SupplyLines.THREE)
+                .toList();
+    }
+
+    /**
+     * The house of a file with each line conductor on the next line: L1 on L2, L2 on L3, L3 on L1.
+     *
+     * @throws IllegalArgumentException if its file names no conductors
+     */
+    public static Site turned(Path file) {
+        String text = text(file);
+        String turned = CONDUCTORS.matcher(text).replaceAll(found -> turned(found.group()));
+        if (turned.equals(text)) throw new IllegalArgumentException(file + " names no conductors");
+        return of(turned);
+    }
+
+    private static String turned(String conductors) {
+        return conductors
+                .replace("L1", "M2")
+                .replace("L2", "M3")
+                .replace("L3", "M1")
+                .replace('M', 'L');
+    }
+
+    private static String text(Path file) {
+        try {
+            return Files.readString(file);
+        } catch (IOException e) {
+            throw new UncheckedIOException(file.toString(), e);
         }
     }
 
@@ -103,6 +144,11 @@ public final class Houses {
 
     public static Assessment assess(Site site) {
         return ASSESSOR.assess(site, rules(site));
+    }
+
+    /** What the checks ask of. */
+    public static Studies studies(Site site) {
+        return ASSESSOR.studies(site, rules(site));
     }
 
     public static Assessment explain(Site site) {

@@ -97,7 +97,7 @@ final class WholeSolve {
         for (int i = 0; i < shorts.size(); i++) {
             int row = points + branches + i;
             join(matrix, shorts.get(i).from(), shorts.get(i).to(), row);
-            add(matrix, row, row, Phasor.of(-shorts.get(i).ohm()));
+            add(matrix, row, row, Phasor.of(-shorts.get(i).faultOhm()));
         }
         // Remote earth is 0 V; what flows to it follows from the other points.
         Arrays.fill(matrix.data, 0, 2 * size, 0);
