@@ -41,7 +41,7 @@ final class BranchCurrents {
                     r -= xR[v];
                     x -= xX[v];
                 }
-                if (shape.coupled[b]) {
+                if (network.isCoupled(b)) {
                     overR[b] = r;
                     overX[b] = x;
                     continue;

@@ -1,7 +1,6 @@
 package tideover.engine.network.flow;
 
 import java.util.ArrayList;
-import java.util.Arrays;
 import java.util.List;
 
 /**
@@ -13,6 +12,9 @@ public final class FourWireNetwork {
     /** The point of remote earth. */
     public static final int EARTH = 0;
 
+    /** Below any contact; a smaller impedance would only cost figures [Ω] (own choice). */
+    private static final double JOINING_OHM = 1e-7;
+
     final int pointCount;
     final int[] from;
     final int[] to;
@@ -20,6 +22,8 @@ public final class FourWireNetwork {
     final double[] ohmX;
     final double[] emfR;
     final double[] emfX;
+    private final boolean[] joins;
+    private final boolean[] coupled;
     final List<Coupling> couplings;
     final LoadTable loads;
     final Shape shape;
@@ -46,6 +50,10 @@ public final class FourWireNetwork {
             emfX[i] = branch.emfV.imaginary();
         }
         couplings = List.copyOf(builder.couplings);
+        coupled = new boolean[count];
+        for (Coupling coupling : couplings) for (int branch : coupling.branches()) coupled[branch] = true;
+        joins = new boolean[count];
+        for (int i = 0; i < count; i++) joins[i] = !coupled[i] && ohmR[i] + Math.abs(ohmX[i]) < JOINING_OHM;
         loads = new LoadTable(builder.loads);
         shape = new Shape(this);
     }
@@ -58,6 +66,8 @@ public final class FourWireNetwork {
         ohmX = other.ohmX;
         emfR = other.emfR;
         emfX = other.emfX;
+        joins = other.joins;
+        coupled = other.coupled;
         couplings = other.couplings;
         shape = other.shape;
         this.loads = loads;
@@ -90,6 +100,16 @@ public final class FourWireNetwork {
     /** Where a branch ends. */
     public int to(int branch) {
         return to[branch];
+    }
+
+    /** The point a load's current leaves. */
+    public int loadFrom(int load) {
+        return loads.from[load];
+    }
+
+    /** The point a load's current enters. */
+    public int loadTo(int load) {
+        return loads.to[load];
     }
 
     /**
@@ -205,17 +225,13 @@ public final class FourWireNetwork {
         }
     }
 
-    /** Whether a branch has no impedance, so that it joins its points to one. */
+    /** Whether a branch has no impedance worth the name, so that it joins its points to one. */
     boolean joins(int branch) {
-        return ohmR[branch] == 0 && ohmX[branch] == 0;
+        return joins[branch];
     }
 
-    /** Which branches belong to a coupling. */
-    boolean[] coupled() {
-        boolean[] coupled = new boolean[from.length];
-        if (couplings.isEmpty()) return coupled;
-        Arrays.fill(coupled, false);
-        for (Coupling coupling : couplings) for (int branch : coupling.branches()) coupled[branch] = true;
-        return coupled;
+    /** Whether a branch belongs to a coupling. */
+    boolean isCoupled(int branch) {
+        return coupled[branch];
     }
 }

@@ -27,7 +27,6 @@ final class Shape {
 
     final double[] siemensR;
     final double[] siemensX;
-    final boolean[] coupled;
     final int pointUnknowns;
     final Elimination elimination;
     final double[] baseDiagonalR;
@@ -41,7 +40,6 @@ final class Shape {
     Shape(FourWireNetwork network) {
         this.network = network;
         joints = new Joints(network);
-        coupled = network.coupled();
         int branches = network.from.length;
         siemensR = new double[branches];
         siemensX = new double[branches];
@@ -54,7 +52,7 @@ final class Shape {
             siemensX[b] = -x / square;
         }
         boolean[] insulated = new boolean[joints.groupCount];
-        boolean[] closing = new SpanningTree(network, joints, coupled).closing(insulated);
+        boolean[] closing = new SpanningTree(network, joints).closing(insulated);
         pointUnknowns = joints.groupCount - 1;
         int[] number = new int[branches];
         Arrays.fill(number, -1);
@@ -94,7 +92,7 @@ final class Shape {
         for (int g = 1; g < insulated.length; g++)
             if (insulated[g]) baseDiagonalR[elimination.position[g - 1]] += INSULATION_S;
         for (int b = 0; b < branches; b++) {
-            if (network.joins(b) || coupled[b]) continue;
+            if (network.joins(b) || network.isCoupled(b)) continue;
             if (loop[b] >= 0) stampLoop(b);
             else stamp(b, b, siemensR[b], siemensX[b]);
         }

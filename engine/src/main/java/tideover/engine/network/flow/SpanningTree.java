@@ -7,12 +7,10 @@ final class SpanningTree {
 
     private final FourWireNetwork network;
     private final Joints joints;
-    private final boolean[] coupled;
 
-    SpanningTree(FourWireNetwork network, Joints joints, boolean[] coupled) {
+    SpanningTree(FourWireNetwork network, Joints joints) {
         this.network = network;
         this.joints = joints;
-        this.coupled = coupled;
     }
 
     /**
@@ -64,7 +62,7 @@ final class SpanningTree {
         for (int b = 0; b < branches; b++)
             closing[b] = !tree[b]
                     && !network.joins(b)
-                    && !coupled[b]
+                    && !network.isCoupled(b)
                     && joints.group[network.from[b]] != joints.group[network.to[b]];
         return closing;
     }

@@ -147,13 +147,22 @@ public final class FlowStudy {
                 demand.nominalVoltageV());
     }
 
+    /** An inverter that misses a line, or whose neutral leads nowhere, sees no voltage it could follow. */
+    private boolean canFollow(Inverter inverter, View view, ThingId source) {
+        boolean none = installation.findFeed(inverter.id(), Conductor.N).isEmpty()
+                && installation.findFeed(inverter.id(), Conductor.PEN).isEmpty();
+        return view.isFed(inverter)
+                && (none || view.findNeutralPath(source, inverter.id()).isPresent());
+    }
+
     private List<HouseLoad> fed(OperatingState state) {
         View view = installation.in(state);
         List<HouseLoad> loads = new ArrayList<>();
         for (Inverter inverter : installation.inverters()) {
             // What forms the voltage takes what is left over; what has no voltage feeds nothing.
-            if (view.sources().contains(inverter.id())
-                    || view.findSource(inverter).isEmpty()) continue;
+            ThingId source = view.findSource(inverter).orElse(null);
+            if (source == null || view.sources().contains(inverter.id()) || !canFollow(inverter, view, source))
+                continue;
             PerLine fedA = demand.findFeedInA(inverter).orElse(PerLine.ZERO);
             for (Conductor line : installation.lines(inverter.id()))
                 loads.add(new HouseLoad(
