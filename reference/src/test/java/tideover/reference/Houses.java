@@ -174,7 +174,10 @@ public final class Houses {
         return facts;
     }
 
-    /** What is neither met nor not applicable, one a line as in the files beside the examples: outcome, check, place, state. */
+    /**
+     * What is neither met nor not applicable nor left with a reason, one a line as in the files beside the examples: outcome,
+     * check, place, state.
+     */
     public static List<String> unsettled(Assessment assessment) {
         return assessment.findings().stream()
                 .filter(finding -> !finding.outcome().isSettled() && finding.accepted() == null)

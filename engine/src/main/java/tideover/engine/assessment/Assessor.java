@@ -16,6 +16,7 @@ import tideover.engine.protection.ProtectionStudies;
 import tideover.engine.protection.Tables;
 import tideover.engine.protection.overload.OverloadChecks;
 import tideover.engine.protection.residual.ResidualChecks;
+import tideover.engine.protection.selectivity.SelectivityChecks;
 import tideover.engine.rules.Check;
 import tideover.engine.rules.Finding;
 import tideover.engine.rules.Force;
@@ -54,6 +55,7 @@ public final class Assessor {
         all.addAll(ResidualChecks.all());
         all.addAll(ProtectionChecks.all());
         all.addAll(OverloadChecks.all());
+        all.addAll(SelectivityChecks.all());
         return List.copyOf(all);
     }
 
@@ -76,6 +78,7 @@ public final class Assessor {
         for (Check<ProtectionStudies> check : ResidualChecks.all()) judging.apply(check, protection);
         for (Check<ProtectionStudies> check : ProtectionChecks.all()) judging.apply(check, protection);
         for (Check<ProtectionStudies> check : OverloadChecks.all()) judging.apply(check, protection);
+        for (Check<ProtectionStudies> check : SelectivityChecks.all()) judging.apply(check, protection);
         List<Finding> findings = accepted(judging.findings(), site.plan().accepted());
         findings.sort((a, b) -> a.key().compareTo(b.key()));
         return new Assessment(installation, rules, findings, Verdict.of(findings), judging.calculations());

@@ -1,5 +1,6 @@
 package tideover.engine.protection;
 
+import java.util.Comparator;
 import java.util.List;
 import tideover.engine.rules.Source;
 
@@ -55,5 +56,14 @@ record BreakerCurve(double ratedCurrentA, List<TripCurves.BreakerPoint> points) 
             if (point.guarantee() == Guarantee.WITHIN && point.multipleRatio() * ratedCurrentA == currentA)
                 return point.source();
         return points.get(0).source();
+    }
+
+    @Override
+    public List<Point> points(Guarantee guarantee) {
+        return points.stream()
+                .filter(point -> point.guarantee() == guarantee)
+                .map(point -> new Point(point.multipleRatio() * ratedCurrentA, point.timeS(), point.source()))
+                .sorted(Comparator.comparingDouble(Point::currentA))
+                .toList();
     }
 }

@@ -8,14 +8,11 @@ import tideover.engine.rules.Source;
  * line between two guaranteed points lies on the safe side of any allowed characteristic.
  *
  * @param latest           points at which it has melted, smallest current first
- * @param earliest         points until which it has not, in any order
+ * @param earliest         points until which it has not, smallest current first
  * @param cableFusingRatio conventional fusing current on a cable over rated current
  */
 record FuseCurve(double ratedCurrentA, List<Point> latest, List<Point> earliest, double cableFusingRatio)
         implements TripCurve {
-
-    /** A current and the time that goes with it. */
-    record Point(double currentA, double timeS, Source source) {}
 
     FuseCurve {
         latest = List.copyOf(latest);
@@ -72,6 +69,11 @@ record FuseCurve(double ratedCurrentA, List<Point> latest, List<Point> earliest,
     public Source source(double timeS) {
         for (Point point : latest) if (timeS >= point.timeS()) return point.source();
         return latest.get(latest.size() - 1).source();
+    }
+
+    @Override
+    public List<Point> points(Guarantee guarantee) {
+        return guarantee == Guarantee.WITHIN ? latest : earliest;
     }
 
     /** On the straight line through two points on double logarithmic paper; exact at both. */

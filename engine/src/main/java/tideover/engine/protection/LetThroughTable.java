@@ -125,4 +125,25 @@ public final class LetThroughTable {
                 .map(Map.Entry::getValue)
                 .map(row -> Math.min(row.smallestMeltingA2s(), row.testSmallestMeltingA2s()));
     }
+
+    /**
+     * Whether two gG fuses in series are selective at short circuits that melt them faster than their curves say.
+     *
+     * @param behind the one nearer to the fault
+     * @param before the one nearer to the source
+     * @return false also for other devices and for ratings the table does not know
+     * @see "IEC 60269-2, test of selectivity"
+     */
+    public boolean isSelective(OvercurrentDevice behind, OvercurrentDevice before) {
+        Double behindA = behind.ratedCurrentA();
+        Double beforeA = before.ratedCurrentA();
+        if (behindA == null || beforeA == null) return false;
+        if (behind.kind() != OvercurrentKind.FUSE || before.kind() != OvercurrentKind.FUSE) return false;
+        Map.Entry<Double, FuseRow> operating = fuses.ceilingEntry(behindA);
+        Map.Entry<Double, FuseRow> melting = fuses.floorEntry(beforeA);
+        return operating != null
+                && melting != null
+                && operating.getValue().testLargestOperatingA2s()
+                        <= melting.getValue().testSmallestMeltingA2s();
+    }
 }

@@ -1,5 +1,6 @@
 package tideover.engine.protection;
 
+import java.util.List;
 import tideover.engine.rules.Source;
 
 /**
@@ -8,6 +9,14 @@ import tideover.engine.rules.Source;
  * <p>Currents are r.m.s. in one pole and stay as they are; times count from the start of the current, from cold.
  */
 public sealed interface TripCurve permits BreakerCurve, FuseCurve {
+
+    /**
+     * What a standard states for one current.
+     *
+     * @param currentA r.m.s. [A]
+     * @param timeS    opened within it, or not [s]
+     */
+    record Point(double currentA, double timeS, Source source) {}
 
     /** Rated current, I_n [A]. */
     double ratedCurrentA();
@@ -31,4 +40,7 @@ public sealed interface TripCurve permits BreakerCurve, FuseCurve {
 
     /** Where the current of {@link #currentForDisconnectionA} for a time stands. */
     Source source(double timeS);
+
+    /** All that the standards state of one kind, smallest current first. */
+    List<Point> points(Guarantee guarantee);
 }

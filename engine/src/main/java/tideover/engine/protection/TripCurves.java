@@ -122,19 +122,20 @@ public final class TripCurves {
         if (slower == null || faster == null || band == null) return Optional.empty();
         FuseConventional ratios = band.getValue();
 
-        List<FuseCurve.Point> latest = points(slower.getValue(), Guarantee.WITHIN);
-        latest.add(new FuseCurve.Point(ratios.fusingRatio() * ratedCurrentA, ratios.timeS(), ratios.source()));
-        latest.sort(Comparator.comparingDouble(FuseCurve.Point::currentA));
-        List<FuseCurve.Point> earliest = points(faster.getValue(), Guarantee.NOT_WITHIN);
-        earliest.add(new FuseCurve.Point(ratios.nonFusingRatio() * ratedCurrentA, ratios.timeS(), ratios.source()));
+        List<TripCurve.Point> latest = points(slower.getValue(), Guarantee.WITHIN);
+        latest.add(new TripCurve.Point(ratios.fusingRatio() * ratedCurrentA, ratios.timeS(), ratios.source()));
+        latest.sort(Comparator.comparingDouble(TripCurve.Point::currentA));
+        List<TripCurve.Point> earliest = points(faster.getValue(), Guarantee.NOT_WITHIN);
+        earliest.add(new TripCurve.Point(ratios.nonFusingRatio() * ratedCurrentA, ratios.timeS(), ratios.source()));
+        earliest.sort(Comparator.comparingDouble(TripCurve.Point::currentA));
         return Optional.of(new FuseCurve(ratedCurrentA, latest, earliest, ratios.cableFusingRatio()));
     }
 
-    private static List<FuseCurve.Point> points(List<FusePoint> rows, Guarantee guarantee) {
-        List<FuseCurve.Point> points = new ArrayList<>(4);
+    private static List<TripCurve.Point> points(List<FusePoint> rows, Guarantee guarantee) {
+        List<TripCurve.Point> points = new ArrayList<>(4);
         for (FusePoint row : rows)
             if (row.guarantee() == guarantee)
-                points.add(new FuseCurve.Point(row.currentA(), row.timeS(), row.source()));
+                points.add(new TripCurve.Point(row.currentA(), row.timeS(), row.source()));
         return points;
     }
 }
