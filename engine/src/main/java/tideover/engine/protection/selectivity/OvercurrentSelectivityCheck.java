@@ -128,7 +128,7 @@ final class OvercurrentSelectivityCheck implements Check<ProtectionStudies> {
             amount(prospectiveA, Unit.A),
             count(worst.more())
         };
-        draft.measure(limitA, prospectiveA, Unit.A);
+        if (limitA > 0) draft.measure(limitA, prospectiveA, Unit.A);
         if (limitA == 0) draft.notMet("selectivity.overcurrent.tooClose", said);
         else if (worst.limit().beyond() == Beyond.BOTH_OPEN) draft.notMet("selectivity.overcurrent.atOnce", said);
         else draft.notCertain("selectivity.overcurrent.notCertain", said);
