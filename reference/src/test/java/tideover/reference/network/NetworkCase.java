@@ -47,7 +47,13 @@ record NetworkCase(
      */
     record Wires(List<Integer> branches, List<List<Phasor>> ohm, Phasor emfV) {}
 
+    private static final List<NetworkCase> ALL = readAll();
+
     static List<NetworkCase> all() {
+        return ALL;
+    }
+
+    private static List<NetworkCase> readAll() {
         try (Stream<Path> files = Files.list(FOLDER.resolve("cases"))) {
             return files.sorted().map(NetworkCase::read).toList();
         } catch (IOException e) {

@@ -153,7 +153,7 @@ final class Ours {
             case "B16 measuredCurrentA" ->
                 breaker(Curve.B, 16).currentForDisconnectionA(0.4)
                         / iec.find("fault.measuredLoopFactor").orElseThrow().requireNumber();
-            default -> throw new IllegalArgumentException("no example " + row);
+            default -> NetworkExamples.of(row.text("example") + " " + row.text("quantity"));
         };
     }
 
