@@ -24,6 +24,8 @@ import tideover.engine.rules.Judging;
 import tideover.engine.rules.RuleBook;
 import tideover.engine.site.AcceptedAdvice;
 import tideover.engine.site.Site;
+import tideover.engine.starting.StartingChecks;
+import tideover.engine.starting.StartingStudies;
 
 /** Judges sites: resolve, study, check, sum up. Holds the tables and nothing of any site. */
 public final class Assessor {
@@ -56,6 +58,7 @@ public final class Assessor {
         all.addAll(ProtectionChecks.all());
         all.addAll(OverloadChecks.all());
         all.addAll(SelectivityChecks.all());
+        all.addAll(StartingChecks.all());
         return List.copyOf(all);
     }
 
@@ -79,6 +82,8 @@ public final class Assessor {
         for (Check<ProtectionStudies> check : ProtectionChecks.all()) judging.apply(check, protection);
         for (Check<ProtectionStudies> check : OverloadChecks.all()) judging.apply(check, protection);
         for (Check<ProtectionStudies> check : SelectivityChecks.all()) judging.apply(check, protection);
+        StartingStudies starting = new StartingStudies(installation, studies.demand(), studies.starts());
+        for (Check<StartingStudies> check : StartingChecks.all()) judging.apply(check, starting);
         List<Finding> findings = accepted(judging.findings(), site.plan().accepted());
         findings.sort((a, b) -> a.key().compareTo(b.key()));
         return new Assessment(installation, rules, findings, Verdict.of(findings), judging.calculations());

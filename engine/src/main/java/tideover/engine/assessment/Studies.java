@@ -12,6 +12,7 @@ import tideover.engine.protection.ProtectionStudies;
 import tideover.engine.protection.Tables;
 import tideover.engine.rules.Limit;
 import tideover.engine.rules.RuleBook;
+import tideover.engine.starting.Starts;
 
 /**
  * The studies of one site, by what its rule book lays down for them. They compute when asked.
@@ -20,22 +21,26 @@ import tideover.engine.rules.RuleBook;
  * @param demand       what is drawn and fed; nothing where the rule book says nothing of coincidence
  * @param flow         what flows in each state; nothing where demand or the temperature of conductors is missing
  * @param faults       what happens on a fault; nothing where the rule book does not cover fault protection
+ * @param starts       how motors start; nothing where it is not known what flows
  */
 public record Studies(
         Installation installation,
         @Nullable Demand demand,
         @Nullable FlowStudy flow,
-        @Nullable FaultCourses faults) {
+        @Nullable FaultCourses faults,
+        @Nullable Starts starts) {
 
     private static final double NOMINAL_VOLTAGE_V = 230;
 
     static Studies of(Installation installation, RuleBook rules, Tables tables) {
         Demand demand = demand(installation, rules);
+        FlowStudy flow = demand == null ? null : flow(installation, demand, rules, tables);
         return new Studies(
                 installation,
                 demand,
-                demand == null ? null : flow(installation, demand, rules, tables),
-                faults(installation, rules, tables));
+                flow,
+                faults(installation, rules, tables),
+                demand == null || flow == null ? null : new Starts(installation, demand, flow, tables.starts()));
     }
 
     private static @Nullable Demand demand(Installation installation, RuleBook rules) {

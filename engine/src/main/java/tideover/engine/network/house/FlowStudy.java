@@ -16,6 +16,7 @@ import tideover.engine.network.flow.FlowResult;
 import tideover.engine.network.flow.NotConverged;
 import tideover.engine.site.Circuit;
 import tideover.engine.site.Conductor;
+import tideover.engine.site.FactId;
 import tideover.engine.site.Fed;
 import tideover.engine.site.Inverter;
 import tideover.engine.site.OperatingState;
@@ -40,6 +41,11 @@ public final class FlowStudy {
     /** Nominal voltage, line to neutral [V]. */
     public double nominalVoltageV() {
         return demand.nominalVoltageV();
+    }
+
+    /** Facts without which the impedance of an edge is not known: what flows over it is not known either. */
+    public List<FactId> missing(Edge edge) {
+        return impedances.missing(edge);
     }
 
     /** What flows in one state at one extreme. */

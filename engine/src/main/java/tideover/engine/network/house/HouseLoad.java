@@ -17,8 +17,23 @@ import tideover.engine.site.LoadKind;
  * @param powerW        active power at nominal voltage [W]; negative feeds
  * @param reactiveVar   reactive power at nominal voltage [var]; positive lags
  * @param nominalVoltageV line to neutral [V]
+ * @param behaviour     at another voltage
  */
-public record HouseLoad(Fed thing, Conductor line, double powerW, double reactiveVar, double nominalVoltageV) {
+public record HouseLoad(
+        Fed thing, Conductor line, double powerW, double reactiveVar, double nominalVoltageV, Behaviour behaviour) {
+
+    /** What a load does at another voltage than nominal. */
+    public enum Behaviour {
+        /** Draws the same power: motors that run and everything with electronics. */
+        CONSTANT_POWER,
+        /** Draws less at a lower voltage: heaters, and motors that do not turn yet. */
+        IMPEDANCE
+    }
+
+    /** A load that behaves as its kind does. */
+    public HouseLoad(Fed thing, Conductor line, double powerW, double reactiveVar, double nominalVoltageV) {
+        this(thing, line, powerW, reactiveVar, nominalVoltageV, usual(thing));
+    }
 
     /** Adds it to a network under construction: to neutral, where there is none to the next line. */
     boolean place(HouseNetwork house, FourWireNetwork.Builder builder) {
@@ -39,17 +54,20 @@ public record HouseLoad(Fed thing, Conductor line, double powerW, double reactiv
                         && house.installation().lines(thing.id()).size() == 2
                 ? Math.sqrt(3)
                 : 1;
-        PowerLoad load = isImpedance()
+        PowerLoad load = behaviour == Behaviour.IMPEDANCE
                 ? PowerLoad.impedance(from, to, twoLines * powerW, twoLines * reactiveVar, voltageV)
                 : PowerLoad.constantPower(from, to, twoLines * powerW, twoLines * reactiveVar, voltageV);
         builder.load(load);
         return true;
     }
 
-    /** Heaters are impedances; motors and everything with electronics draw the same power at a lower voltage (common practice). */
-    private boolean isImpedance() {
-        if (!(thing instanceof Circuit circuit) || circuit.load() == null) return false;
-        LoadKind kind = circuit.load().kind();
-        return kind == LoadKind.COOKING || kind == LoadKind.WATER_HEATER || kind == LoadKind.SAUNA;
+    /** Heaters are impedances, all else draws the same power (common practice). */
+    private static Behaviour usual(Fed thing) {
+        LoadKind kind = thing instanceof Circuit circuit && circuit.load() != null
+                ? circuit.load().kind()
+                : null;
+        return kind == LoadKind.COOKING || kind == LoadKind.WATER_HEATER || kind == LoadKind.SAUNA
+                ? Behaviour.IMPEDANCE
+                : Behaviour.CONSTANT_POWER;
     }
 }

@@ -1,0 +1,276 @@
+package tideover.engine.starting;
+
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.EnumMap;
+import java.util.HashSet;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.Set;
+import tideover.engine.installation.Edge;
+import tideover.engine.installation.Installation;
+import tideover.engine.installation.View;
+import tideover.engine.network.Demand;
+import tideover.engine.network.StartTable;
+import tideover.engine.network.flow.Phasor;
+import tideover.engine.network.house.FlowStudy;
+import tideover.engine.network.house.HouseFlow;
+import tideover.engine.network.house.HouseFlowResult;
+import tideover.engine.network.house.HouseLoad;
+import tideover.engine.site.Board;
+import tideover.engine.site.Circuit;
+import tideover.engine.site.Conductor;
+import tideover.engine.site.FactId;
+import tideover.engine.site.Fed;
+import tideover.engine.site.OperatingState;
+import tideover.engine.site.StartKind;
+import tideover.engine.site.ThingId;
+
+/** Starts of the motors that stay on, and what comes back at once; computes and never judges. */
+public final class Starts {
+
+    private static final OperatingState ISLAND = OperatingState.ISLAND_GRID_DEAD;
+    /** Halvings of a search: a thousandth of an ampere on any house. */
+    private static final int HALVINGS = 18;
+
+    private final Installation installation;
+    private final Demand demand;
+    private final FlowStudy flows;
+    private final Motors motors;
+    private final Map<OperatingState, List<SourceGroup>> groups = new EnumMap<>(OperatingState.class);
+    private final Map<OperatingState, Set<ThingId>> interrupted = new EnumMap<>(OperatingState.class);
+
+    /**
+     * @param flows of the same house
+     * @param table what motors draw whose own figures nobody has stated
+     */
+    public Starts(Installation installation, Demand demand, FlowStudy flows, StartTable table) {
+        this.installation = installation;
+        this.demand = demand;
+        this.flows = flows;
+        motors = new Motors(installation, demand, table);
+    }
+
+    /** The islands of the house: nearly always one. */
+    public List<SourceGroup> islands() {
+        return groups(ISLAND);
+    }
+
+    /**
+     * The island a thing belongs to.
+     *
+     * @throws IllegalArgumentException if no island source feeds it
+     */
+    SourceGroup island(Fed thing) {
+        return group(thing, ISLAND);
+    }
+
+    /** Line to neutral [V]. */
+    public double nominalVoltageV() {
+        return flows.nominalVoltageV();
+    }
+
+    /** What is asked of a motor and not stated. */
+    public List<FactId> missing(Circuit circuit) {
+        return motors.missing(circuit);
+    }
+
+    /** How a motor starts on the sources of its island, on top of what the rest of the house draws. */
+    public Start start(Circuit circuit) {
+        SourceGroup group = group(circuit, ISLAND);
+        List<FactId> needed = new ArrayList<>(demand.missing(circuit));
+        needed.addAll(group.missing());
+        if (!needed.isEmpty()) return new Start.Unknown(needed);
+        Motor worst = motors.find(circuit, Bound.WORST).orElseThrow();
+        Peak peak = peak(group, worst, Bound.WORST);
+        if (peak.isCarried()) return new Start.Carried(worst, peak);
+        List<FactId> missing = missing(group, circuit);
+        if (!missing.isEmpty()) {
+            Motor best = motors.find(circuit, Bound.BEST).orElseThrow();
+            if (peak(group, best, Bound.BEST).isCarried()) return new Start.Unknown(missing);
+        }
+        return new Start.Exceeds(worst, peak, largest(group, worst, Double.POSITIVE_INFINITY));
+    }
+
+    private List<FactId> missing(SourceGroup group, Circuit circuit) {
+        List<FactId> missing = new ArrayList<>(motors.missing(circuit));
+        for (Circuit other : group.circuits()) missing.addAll(demand.missing(other));
+        for (Capacity capacity : group.capacities()) missing.addAll(capacity.missing());
+        return missing.stream().distinct().toList();
+    }
+
+    /** What a motor does to the voltages of the boards and to its own. */
+    public Dips dips(Circuit circuit, OperatingState state, Bound bound) {
+        Optional<Motor> motor = motors.find(circuit, bound);
+        if (motor.isEmpty()) return new Dips.Unknown(demand.missing(circuit));
+        if (motor.get().startsWithoutInrush()) return new Dips.Solved(motor.get(), List.of());
+        if (interrupted(state).contains(circuit.id())) return new Dips.Interrupted();
+        List<FactId> missing = missingOnTheWay(circuit, state);
+        if (!missing.isEmpty()) return new Dips.Unknown(missing);
+        return dips(group(circuit, state), motor.get(), state, bound);
+    }
+
+    /**
+     * The largest motor of a kind that starts at the terminals of a board or an inverter, by the worst figures of the table.
+     *
+     * @param lines         the lines it lies on
+     * @param largestDipRatio what the voltage of no board may fall by, over nominal
+     * @throws IllegalArgumentException if no island source feeds the place, or what one gives is not known
+     */
+    public LargestStart largest(Fed place, List<Conductor> lines, StartKind start, double largestDipRatio) {
+        SourceGroup group = group(place, ISLAND);
+        List<FactId> missing = group.missing();
+        if (!missing.isEmpty()) throw new IllegalArgumentException("%s is not known".formatted(missing));
+        return largest(
+                group, motors.typical(place, lines, start, 1, RUNNING_POWER_FACTOR, Bound.WORST), largestDipRatio);
+    }
+
+    /** Of small motors that run loaded (common practice). */
+    private static final double RUNNING_POWER_FACTOR = 0.8;
+
+    private LargestStart largest(SourceGroup group, Motor kind, double largestDipRatio) {
+        double possibleA = 0;
+        double impossibleA = 0;
+        for (Capacity capacity : group.capacities()) impossibleA = Math.max(impossibleA, capacity.continuousA());
+        impossibleA *= 1 + 1e-6;
+        LargestStart.LimitedBy limitedBy = LargestStart.LimitedBy.SOURCE;
+        for (int i = 0; i < HALVINGS; i++) {
+            Motor tried = kind.withRunningA((possibleA + impossibleA) / 2);
+            boolean isCarried = peak(group, tried, Bound.WORST).isCarried();
+            if (isCarried
+                    && (largestDipRatio == Double.POSITIVE_INFINITY || dipsNoMore(group, tried, largestDipRatio))) {
+                possibleA = tried.runningA();
+            } else {
+                impossibleA = tried.runningA();
+                limitedBy = isCarried ? LargestStart.LimitedBy.DIP : LargestStart.LimitedBy.SOURCE;
+            }
+        }
+        return new LargestStart(possibleA, kind.withRunningA(possibleA).startA(), limitedBy);
+    }
+
+    private boolean dipsNoMore(SourceGroup group, Motor motor, double largestDipRatio) {
+        return dips(group, motor, ISLAND, Bound.WORST) instanceof Dips.Solved solved
+                && (solved.all().isEmpty() || solved.all().get(0).ratio() <= largestDipRatio);
+    }
+
+    /** What comes back by itself when an island forms its voltage anew, and whether it can all come at once. */
+    public PickUp pickUp(SourceGroup island) {
+        List<FactId> needed = new ArrayList<>(island.missing());
+        for (Circuit circuit : island.circuits()) needed.addAll(demand.missing(circuit));
+        if (!needed.isEmpty()) return new PickUp.Unknown(needed);
+        PickUp worst = search(island, Bound.WORST).pickUp();
+        if (worst instanceof PickUp.AllAtOnce) return worst;
+        List<FactId> missing = new ArrayList<>();
+        for (Capacity capacity : island.capacities()) missing.addAll(capacity.missing());
+        for (Circuit circuit : island.circuits()) {
+            if (Motors.has(circuit)) missing.addAll(motors.missing(circuit));
+            if (circuit.load() == null || circuit.load().kind() == null) missing.add(circuit.fact("load.kind"));
+        }
+        if (missing.isEmpty() || search(island, Bound.BEST).pickUp() instanceof PickUp.NotPossible) return worst;
+        return new PickUp.Unknown(missing.stream().distinct().toList());
+    }
+
+    private PickUpSearch search(SourceGroup island, Bound bound) {
+        return new PickUpSearch(PickUpItem.of(island, demand, motors, bound), island.capacities(), bound);
+    }
+
+    private Peak peak(SourceGroup group, Motor motor, Bound bound) {
+        Currents before = Base.beside(motor, group, demand, bound).currents();
+        Currents starting = before.plus(motor.starting());
+        Currents running = before.plus(motor.running());
+        Peak tightest = null;
+        for (Capacity capacity : group.capacities()) {
+            if (!capacity.concerns(motor.lines())) continue;
+            Peak start = capacity.peak(before, starting, motor.timeS(), bound);
+            if (start.isTighterThan(tightest)) tightest = start;
+            Peak after = capacity.peak(before, running, Double.POSITIVE_INFINITY, bound);
+            if (!after.isCarried() && after.isTighterThan(tightest)) tightest = after;
+        }
+        if (tightest == null)
+            throw new IllegalArgumentException(motor.thing().id() + " lies on no line of its sources");
+        return tightest;
+    }
+
+    private Dips dips(SourceGroup group, Motor motor, OperatingState state, Bound bound) {
+        List<HouseLoad> loads = Base.beside(motor, group, demand, bound).loads(flows);
+        loads.removeIf(load -> interrupted(state).contains(load.thing().id()));
+        HouseFlowResult before = flows.flow(state, loads);
+        double nominalVoltageV = flows.nominalVoltageV();
+        Phasor start =
+                Currents.lagging(motor.startA(), motor.startPowerFactorRatio()).conjugate();
+        for (Conductor line : motor.lines())
+            loads.add(new HouseLoad(
+                    motor.thing(),
+                    line,
+                    start.real() * nominalVoltageV,
+                    start.imaginary() * nominalVoltageV,
+                    nominalVoltageV,
+                    HouseLoad.Behaviour.IMPEDANCE));
+        HouseFlowResult during = flows.flow(state, loads);
+        if (!(before instanceof HouseFlow quiet) || !(during instanceof HouseFlow busy))
+            return new Dips.Collapsed(motor);
+        List<Dips.Dip> dips = new ArrayList<>();
+        for (Board board : installation.boards())
+            findDip(board.id(), quiet, busy).ifPresent(dips::add);
+        if (motor.thing() instanceof Circuit circuit)
+            findDip(circuit.id(), quiet, busy).ifPresent(dips::add);
+        dips.sort(Comparator.comparingDouble((Dips.Dip dip) -> -dip.ratio()));
+        return new Dips.Solved(motor, dips);
+    }
+
+    private Optional<Dips.Dip> findDip(ThingId place, HouseFlow before, HouseFlow during) {
+        Dips.Dip worst = null;
+        for (Conductor line : installation.lines(place)) {
+            Optional<Phasor> quiet = before.findVoltageV(place, line);
+            Optional<Phasor> busy = during.findVoltageV(place, line);
+            if (quiet.isEmpty() || busy.isEmpty()) continue;
+            double beforeV = quiet.get().magnitude();
+            double duringV = busy.get().magnitude();
+            double ratio = (beforeV - duringV) / flows.nominalVoltageV();
+            if (worst == null || ratio > worst.ratio()) worst = new Dips.Dip(place, beforeV, duringV, ratio);
+        }
+        return Optional.ofNullable(worst);
+    }
+
+    /** Circuits whose neutral is not through: what they draw hangs on what else runs. */
+    private Set<ThingId> interrupted(OperatingState state) {
+        return interrupted.computeIfAbsent(state, each -> {
+            View view = installation.in(each);
+            Set<ThingId> found = new HashSet<>();
+            for (SourceGroup group : groups(each))
+                for (Circuit circuit : group.circuits())
+                    if ((circuit.has(Conductor.N) || circuit.has(Conductor.PEN))
+                            && view.findSource(circuit)
+                                    .flatMap(source -> view.findNeutralPath(source, circuit.id()))
+                                    .isEmpty()) found.add(circuit.id());
+            return found;
+        });
+    }
+
+    private List<FactId> missingOnTheWay(Circuit circuit, OperatingState state) {
+        View view = installation.in(state);
+        List<FactId> missing = new ArrayList<>(0);
+        for (Conductor line : installation.lines(circuit.id()))
+            for (ThingId source : view.sourcesAt(circuit.id(), line))
+                view.findLinePath(source, circuit.id(), line).ifPresent(path -> {
+                    for (Edge edge : path.edges())
+                        for (FactId fact : flows.missing(edge)) if (!missing.contains(fact)) missing.add(fact);
+                });
+        return missing;
+    }
+
+    private List<SourceGroup> groups(OperatingState state) {
+        return groups.computeIfAbsent(
+                state, each -> SourceGroup.of(installation, installation.in(each), flows.nominalVoltageV()));
+    }
+
+    private SourceGroup group(Fed thing, OperatingState state) {
+        for (SourceGroup group : groups(state)) {
+            if (group.sources().contains(thing.id())) return group;
+            Optional<ThingId> source = installation.in(state).findSource(thing);
+            if (source.isPresent() && group.sources().contains(source.get())) return group;
+        }
+        throw new IllegalArgumentException("nothing feeds %s in the state %s".formatted(thing.id(), state));
+    }
+}
