@@ -16,6 +16,7 @@ import tideover.engine.rules.Outcome;
 import tideover.engine.site.FactId;
 import tideover.engine.site.OvercurrentKind;
 import tideover.engine.site.Site;
+import tideover.engine.site.StartKind;
 import tideover.reference.Houses;
 
 /**
@@ -207,6 +208,40 @@ class MonotoneLawsTest {
                 Drawn.between("workshop.load.powerW", 100, 9000),
                 Drawn.between("kitchen.load.powerW", 100, 9000),
                 Drawn.between("heat-pump.load.powerW", 10000, 24000)));
+        Drawn motor = Drawn.between("heat-pump.load.powerW", 300, 7000);
+        Drawn multiple = Drawn.between("heat-pump.load.startCurrentRatio", 1, 8);
+        Drawn duration = Drawn.between("heat-pump.load.startTimeS", 0.1, 20);
+        Drawn start = Drawn.of("heat-pump.load.start", List.of(StartKind.SOFT, StartKind.STAR_DELTA, StartKind.DIRECT));
+        laws.add(Law.of(
+                "a larger motor never starts easier",
+                HOUSE,
+                "start.current",
+                "heat-pump",
+                motor,
+                multiple,
+                duration,
+                start));
+        laws.add(Law.of(
+                "a larger start current never helps",
+                HOUSE,
+                "start.current",
+                "heat-pump",
+                multiple,
+                motor,
+                duration,
+                start));
+        laws.add(Law.of(
+                "a longer start never helps", HOUSE, "start.current", "heat-pump", duration, motor, multiple, start));
+        laws.add(Law.of(
+                "a larger start current never dips less",
+                HOUSE,
+                "start.dip",
+                "heat-pump",
+                Drawn.between("heat-pump.load.startCurrentRatio", 1.1, 12),
+                Drawn.of("heat-pump.load.start", List.of(StartKind.DIRECT)),
+                Drawn.between("heat-pump.load.powerW", 3000, 9000),
+                length,
+                network));
         laws.add(Law.of(
                 "more feed-in never helps",
                 HOUSE,
