@@ -13,6 +13,7 @@ final class Commands implements IFactory {
             DrawCommand.class, DrawCommand::new,
             HandoverCommand.class, HandoverCommand::new,
             LetterCommand.class, LetterCommand::new,
+            NetworkCommand.class, NetworkCommand::new,
             DemoCommand.class, DemoCommand::new,
             RulesCommand.class, RulesCommand::new,
             SchemaCommand.class, SchemaCommand::new);

@@ -26,6 +26,7 @@ import picocli.CommandLine.UnmatchedArgumentException;
             DrawCommand.class,
             HandoverCommand.class,
             LetterCommand.class,
+            NetworkCommand.class,
             DemoCommand.class,
             RulesCommand.class,
             SchemaCommand.class

@@ -174,6 +174,7 @@ class CommandLineTest {
     @Test
     void helpNamesEveryCommand() {
         assertThat(run("--help")).isZero();
-        assertThat(out.toString()).contains("check", "draw", "handover", "letter", "demo", "rules", "schema");
+        assertThat(out.toString())
+                .contains("check", "draw", "network", "handover", "letter", "demo", "rules", "schema");
     }
 }

@@ -20,7 +20,7 @@ final class Bundle {
 
     /** The files, in the order of reading; a key stands in one of them only. */
     static final List<String> FILES =
-            List.of("words", "findings", "calculation", "papers", "handover", "command", "problems");
+            List.of("words", "findings", "calculation", "papers", "network", "handover", "command", "problems");
 
     private final Map<String, String> texts;
 

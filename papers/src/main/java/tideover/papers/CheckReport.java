@@ -16,12 +16,11 @@ import tideover.engine.site.ThingId;
 /** The findings of a site as plain text, for the screen of a command line. */
 public final class CheckReport {
 
-    private static final int WIDTH = 98;
     private static final String INDENT = "    ";
 
     private final Wording wording;
     private final Assessment assessment;
-    private final StringBuilder text = new StringBuilder();
+    private Paragraphs text = new Paragraphs();
 
     /**
      * @param wording    its names are taken from the assessment's installation
@@ -34,7 +33,7 @@ public final class CheckReport {
 
     /** The whole report, lines of at most 98 columns, ending with a line break. */
     public String text() {
-        text.setLength(0);
+        text = new Paragraphs();
         line("", wording.text("report.head", PhraseArg.name(ThingId.PLACE), PhraseArg.verbatim(books())));
         line("", wording.of(assessment.verdict()) + " " + wording.counts(assessment.verdict()));
         section(Outcome.NOT_MET, f -> f.outcome() == Outcome.NOT_MET && f.force() != Force.ADVISED);
@@ -43,7 +42,7 @@ public final class CheckReport {
         adviceSection();
         if (!assessment.calculations().isEmpty()) section(Outcome.MET, f -> f.outcome() == Outcome.MET);
         assumptions();
-        text.append('\n');
+        text.gap();
         line("", wording.text("caution.defer"));
         return text.toString();
     }
@@ -107,7 +106,7 @@ public final class CheckReport {
     }
 
     private void heading(String words, int count) {
-        text.append('\n');
+        text.gap();
         line("", words + " (" + count + ")");
     }
 
@@ -129,21 +128,7 @@ public final class CheckReport {
             line(INDENT + "= ", wording.of(step));
     }
 
-    /** One paragraph, broken between words; further lines are indented as far as the first. */
     private void line(String indent, String paragraph) {
-        String further = " ".repeat(indent.length());
-        StringBuilder line = new StringBuilder(indent);
-        boolean empty = true;
-        for (String word : paragraph.split(" ")) {
-            if (!empty && line.length() + 1 + word.length() > WIDTH) {
-                text.append(line).append('\n');
-                line = new StringBuilder(further);
-                empty = true;
-            }
-            if (!empty) line.append(' ');
-            line.append(word);
-            empty = false;
-        }
-        text.append(line).append('\n');
+        text.add(indent, paragraph);
     }
 }

@@ -23,7 +23,7 @@ public record PowerLoad(
         double impedanceRatio) {
 
     /** Share of the rated voltage below which any load is an impedance (own choice; motors and rectifiers stall there). */
-    static final double LOW_VOLTAGE_RATIO = 0.7;
+    public static final double LOW_VOLTAGE_RATIO = 0.7;
 
     public PowerLoad {
         if (!Double.isFinite(powerW) || !Double.isFinite(reactiveVar))

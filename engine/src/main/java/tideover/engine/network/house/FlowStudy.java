@@ -3,8 +3,10 @@ package tideover.engine.network.house;
 import java.util.ArrayList;
 import java.util.EnumMap;
 import java.util.LinkedHashMap;
+import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
+import java.util.Set;
 import tideover.engine.installation.Edge;
 import tideover.engine.installation.Installation;
 import tideover.engine.installation.View;
@@ -100,6 +102,23 @@ public final class FlowStudy {
     /** Worst credible coincidence of circuits, and what inverters feed. */
     public Demand demand() {
         return demand;
+    }
+
+    /** What an interrupted neutral does, cable by cable with several lines, the highest voltage first. */
+    public List<LostNeutral> lostNeutrals(OperatingState state) {
+        return new LostNeutrals(this, installation, state).all();
+    }
+
+    /** Facts without which what flows in a state is not known: of cables, loads and the network. */
+    public List<FactId> missing(OperatingState state) {
+        View view = installation.in(state);
+        Set<FactId> missing = new LinkedHashSet<>();
+        if (view.sources().contains(ThingId.SUPPLY) && installation.supply().loopImpedanceOhm() == null)
+            missing.add(installation.supply().fact("loopImpedanceOhm"));
+        for (Edge edge : installation.edges()) if (view.isClosed(edge)) missing.addAll(impedances.missing(edge));
+        for (Circuit circuit : installation.circuits())
+            if (view.findSource(circuit).isPresent()) missing.addAll(demand.missing(circuit));
+        return List.copyOf(missing);
     }
 
     private HouseNetwork network(OperatingState state, List<HouseLoad> loads) {

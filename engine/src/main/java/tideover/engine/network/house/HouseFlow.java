@@ -8,6 +8,7 @@ import tideover.engine.installation.Edge;
 import tideover.engine.installation.Terminals;
 import tideover.engine.network.flow.Flow;
 import tideover.engine.network.flow.Phasor;
+import tideover.engine.network.flow.PowerLoad;
 import tideover.engine.network.flow.Settled;
 import tideover.engine.site.Conductor;
 import tideover.engine.site.Fed;
@@ -136,6 +137,25 @@ public final class HouseFlow implements HouseFlowResult {
         double negative =
                 l1.get().plus(a2.times(l2.get())).plus(a.times(l3.get())).magnitude();
         return positive < 1e-6 ? OptionalDouble.empty() : OptionalDouble.of(Settled.of(negative / positive));
+    }
+
+    /** What stands at each thing that has voltage and flows in its supply cable, in the order of the netlist. */
+    public List<PlaceFlow> places() {
+        return PlaceFlow.all(this);
+    }
+
+    /** Things at which so little voltage is left that what they feed no longer gets what it draws, each once. */
+    public List<ThingId> starved() {
+        List<ThingId> starved = new ArrayList<>(0);
+        for (HouseLoad load : house.loads()) {
+            ThingId thing = load.thing().id();
+            double leastV = PowerLoad.LOW_VOLTAGE_RATIO * nominalVoltageV;
+            boolean low = findVoltageV(thing, load.line())
+                    .filter(voltage -> voltage.magnitude() < leastV)
+                    .isPresent();
+            if (low && !starved.contains(thing)) starved.add(thing);
+        }
+        return List.copyOf(starved);
     }
 
     /** Power lost in the house's conductors, links and earths [W]. */
