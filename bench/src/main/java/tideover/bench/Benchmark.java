@@ -15,15 +15,15 @@ interface Benchmark {
     /** Unit of the figure and of its aim. */
     String unit();
 
-    /** The figure should stay below this; in {@link #unit()}. */
-    double aim();
+    /** What the figure should be; in {@link #unit()}. */
+    Aim aim();
 
     /**
      * Measures anew.
      *
-     * @param site site file that the inputs are made from by small edits
+     * @param file site file that the inputs are made from by small edits
      * @throws IOException           if a file cannot be read or written, or a process not started
      * @throws IllegalStateException if the work that is measured goes wrong
      */
-    Figure run(Path site) throws IOException;
+    Measurement run(Path file) throws IOException;
 }

@@ -14,11 +14,11 @@ import tideover.engine.rules.Digest;
 /**
  * A whole command from its start to its end, in a new process each round.
  *
- * @param aim     longest time [s]
+ * @param aim     what the time should be [s]
  * @param command the command that is given the site file
  * @param output  where its results go
  */
-record ColdStart(String name, String meaning, double aim, Program program, String command, Output output)
+record ColdStart(String name, String meaning, Aim aim, Program program, String command, Output output)
         implements Benchmark {
 
     /** Where the results of a command go. */
@@ -52,12 +52,8 @@ record ColdStart(String name, String meaning, double aim, Program program, Strin
                                 ? contents(folder.resolve(written))
                                 : run.output().getBytes(StandardCharsets.UTF_8));
             }
-            times.sort(Comparator.naturalOrder());
             String work = "%d starts on edits of %s".formatted(ROUNDS, sites.size());
-            return new Figure(
-                    times.get(ROUNDS / 2),
-                    work,
-                    Digest.of(results.toByteArray()).shortened());
+            return Figure.of(times, work, Digest.of(results.toByteArray()).shortened());
         } finally {
             delete(folder);
         }

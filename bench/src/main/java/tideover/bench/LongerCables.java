@@ -1,16 +1,11 @@
 package tideover.bench;
 
-import java.io.IOException;
-import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.stream.IntStream;
 import tideover.engine.site.Circuit;
 import tideover.engine.site.FactId;
 import tideover.engine.site.Site;
-import tideover.files.FieldTable;
-import tideover.files.SiteFileResult.Readable;
-import tideover.files.SiteFiles;
 
 /** Edits of one site: each time another circuit's cable is a little longer, so that no two sites are the same. */
 final class LongerCables {
@@ -25,29 +20,19 @@ final class LongerCables {
         this.lengths = lengths;
     }
 
-    /** @throws IllegalArgumentException if the file is refused, or says no country or no length of a cable */
-    static LongerCables of(Path file) throws IOException {
-        if (!(new SiteFiles(FieldTable.load()).read(file) instanceof Readable readable))
-            throw new IllegalArgumentException(file + " is refused; see what ./tideover check says of it");
+    /** @throws IllegalArgumentException if the site has no length of a cable */
+    static LongerCables of(Site site) {
         List<Length> lengths = new ArrayList<>();
-        readable.site().planned().values().forEach(thing -> {
+        site.planned().values().forEach(thing -> {
             if (thing instanceof Circuit circuit
                     && circuit.cable() != null
                     && circuit.cable().lengthM() != null)
                 lengths.add(new Length(
-                        new FactId(circuit.id(), "cable.lengthM"),
-                        circuit.cable().lengthM()));
+                        circuit.fact("cable.lengthM"), circuit.cable().lengthM()));
         });
         if (lengths.isEmpty())
-            throw new IllegalArgumentException(file + " has no circuit with a length of its cable to edit");
-        return new LongerCables(readable.site(), lengths);
-    }
-
-    /** Country of the site, whose rule book judges it. */
-    String country() {
-        String country = site.house().place().country();
-        if (country == null) throw new IllegalArgumentException("the site says no country");
-        return country;
+            throw new IllegalArgumentException("the site has no circuit with a length of its cable to edit");
+        return new LongerCables(site, lengths);
     }
 
     /** The site of one edit: another one for each edit from 0. */

@@ -19,7 +19,7 @@ final class PerformancePage {
             # How fast it is
 
             Written by `./measure --record`. Each figure is the median of several rounds, none of which sees an input that
-            an earlier one saw; a figure should stay below its aim. The digest is of everything that came out: it changes
+            an earlier one saw. The digest is of everything that came out: it changes
             only when results change.
 
             | benchmark | figure | aim | what is timed | how much work | digest of result | measured |

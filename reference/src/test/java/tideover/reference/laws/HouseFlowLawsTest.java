@@ -85,8 +85,8 @@ class HouseFlowLawsTest {
             for (int load = 0; load < network.loadCount(); load++)
                 add(
                         sumA,
-                        network.loadFrom(load),
-                        network.loadTo(load),
+                        network.load(load).from(),
+                        network.load(load).to(),
                         house.flow().loadCurrentA(load));
             for (int point = 1; point < sumA.length; point++)
                 assertThat(sumA[point].magnitude())

@@ -102,14 +102,19 @@ public final class FourWireNetwork {
         return to[branch];
     }
 
-    /** The point a load's current leaves. */
-    public int loadFrom(int load) {
-        return loads.from[load];
+    /** Impedance of a branch [Ω]; of several side by side the own one. */
+    public Phasor ohm(int branch) {
+        return new Phasor(ohmR[branch], ohmX[branch]);
     }
 
-    /** The point a load's current enters. */
-    public int loadTo(int load) {
-        return loads.to[load];
+    /** E.m.f. of a branch, r.m.s. [V]; 0 where it is no source. */
+    public Phasor emfV(int branch) {
+        return new Phasor(emfR[branch], emfX[branch]);
+    }
+
+    /** One of the loads. */
+    public PowerLoad load(int load) {
+        return loads.load(load);
     }
 
     /**

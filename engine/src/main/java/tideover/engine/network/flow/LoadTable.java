@@ -52,6 +52,18 @@ final class LoadTable {
         return from.length;
     }
 
+    PowerLoad load(int load) {
+        return new PowerLoad(
+                from[load],
+                to[load],
+                powerW[load],
+                reactiveVar[load],
+                ratedVoltageV[load],
+                powerRatio[load],
+                currentRatio[load],
+                impedanceRatio[load]);
+    }
+
     LoadTable withPowers(double[] changedW, double[] changedVar) {
         if (changedW.length != count() || changedVar.length != count())
             throw new IllegalArgumentException(

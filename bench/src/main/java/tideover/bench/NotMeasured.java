@@ -1,0 +1,8 @@
+package tideover.bench;
+
+/**
+ * Something could not be measured on this machine.
+ *
+ * @param reason what is lacking
+ */
+record NotMeasured(String reason) implements Measurement {}
