@@ -45,6 +45,7 @@ public final class Measure {
                 new Assess(),
                 new Flows(),
                 new Houses(),
+                new Faults(),
                 new ColdStart(
                         "check-cold",
                         "`./tideover check`, whole process",
