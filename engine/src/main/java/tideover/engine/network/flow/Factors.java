@@ -53,22 +53,32 @@ final class Factors {
 
     /** Turns right-hand sides into solutions. */
     void solve(double[] xR, double[] xX) {
+        forward(xR, xX);
+        backward(xR, xX);
+    }
+
+    /** The first half of a solution. What is zero before the first other number of a right-hand side stays so. */
+    void forward(double[] xR, double[] xX) {
         int[] start = shape.start;
         int[] row = shape.row;
-        int size = pivotR.length;
-        for (int k = 0; k < size; k++) {
+        for (int k = 0; k < pivotR.length; k++) {
             double vR = xR[k];
             double vX = xX[k];
+            if (vR == 0 && vX == 0) continue;
             for (int a = start[k]; a < start[k + 1]; a++) {
                 xR[row[a]] -= lowerR[a] * vR - lowerX[a] * vX;
                 xX[row[a]] -= lowerR[a] * vX + lowerX[a] * vR;
             }
-            xR[k] = vR * pivotR[k] - vX * pivotX[k];
-            xX[k] = vR * pivotX[k] + vX * pivotR[k];
         }
-        for (int k = size - 1; k >= 0; k--) {
-            double vR = xR[k];
-            double vX = xX[k];
+    }
+
+    /** The second half. */
+    void backward(double[] xR, double[] xX) {
+        int[] start = shape.start;
+        int[] row = shape.row;
+        for (int k = pivotR.length - 1; k >= 0; k--) {
+            double vR = xR[k] * pivotR[k] - xX[k] * pivotX[k];
+            double vX = xR[k] * pivotX[k] + xX[k] * pivotR[k];
             for (int a = start[k]; a < start[k + 1]; a++) {
                 vR -= lowerR[a] * xR[row[a]] - lowerX[a] * xX[row[a]];
                 vX -= lowerR[a] * xX[row[a]] + lowerX[a] * xR[row[a]];
@@ -76,5 +86,19 @@ final class Factors {
             xR[k] = vR;
             xX[k] = vX;
         }
+    }
+
+    /** One right-hand side times the solution of another, both given as their first halves: aᵀ·A⁻¹·b. */
+    Phasor product(double[] aR, double[] aX, double[] bR, double[] bX) {
+        double sumR = 0;
+        double sumX = 0;
+        for (int k = 0; k < pivotR.length; k++) {
+            if (aR[k] == 0 && aX[k] == 0) continue;
+            double pR = bR[k] * pivotR[k] - bX[k] * pivotX[k];
+            double pX = bR[k] * pivotX[k] + bX[k] * pivotR[k];
+            sumR += aR[k] * pR - aX[k] * pX;
+            sumX += aR[k] * pX + aX[k] * pR;
+        }
+        return new Phasor(sumR, sumX);
     }
 }

@@ -11,6 +11,9 @@ public final class FaultFlow {
     private final FaultNetwork before;
     private final List<Short> shorts;
     private final Phasor[] shortA;
+    private final double[] xR;
+    private final double[] xX;
+    private final BranchCurrents currents;
     private final double scale;
 
     FaultFlow(FaultNetwork before, List<Short> shorts) {
@@ -18,26 +21,55 @@ public final class FaultFlow {
         this.shorts = List.copyOf(shorts);
         scale = 1;
         int size = shorts.size();
+        int unknowns = before.xR.length;
+        double[][] halfR = new double[size][unknowns];
+        double[][] halfX = new double[size][unknowns];
         Phasor[][] rows = new Phasor[size][size + 1];
         for (int i = 0; i < size; i++) {
             Short one = shorts.get(i);
-            for (int j = 0; j < size; j++) {
-                Short two = shorts.get(j);
-                Phasor ohm = before.transferOhm(one.from(), two.from())
-                        .minus(before.transferOhm(one.from(), two.to()))
-                        .minus(before.transferOhm(one.to(), two.from()))
-                        .plus(before.transferOhm(one.to(), two.to()));
-                rows[i][j] = i == j ? ohm.plus(Phasor.of(Math.max(one.faultOhm(), BOLTED_OHM))) : ohm;
-            }
+            int from = before.network.shape.unknown[one.from()];
+            int to = before.network.shape.unknown[one.to()];
+            if (from >= 0) halfR[i][from] += 1;
+            if (to >= 0) halfR[i][to] -= 1;
+            before.factors.forward(halfR[i], halfX[i]);
             rows[i][size] = before.voltageV(one.from()).minus(before.voltageV(one.to()));
         }
+        for (int i = 0; i < size; i++)
+            for (int j = 0; j < size; j++) {
+                Phasor ohm = before.factors.product(halfR[i], halfX[i], halfR[j], halfX[j]);
+                rows[i][j] = i == j ? ohm.plus(Phasor.of(Math.max(shorts.get(i).faultOhm(), BOLTED_OHM))) : ohm;
+            }
         shortA = solve(rows);
+        xR = new double[unknowns];
+        xX = new double[unknowns];
+        for (int i = 0; i < size; i++)
+            for (int k = 0; k < unknowns; k++) {
+                xR[k] -= shortA[i].real() * halfR[i][k] - shortA[i].imaginary() * halfX[i][k];
+                xX[k] -= shortA[i].real() * halfX[i][k] + shortA[i].imaginary() * halfR[i][k];
+            }
+        before.factors.backward(xR, xX);
+        for (int k = 0; k < unknowns; k++) {
+            xR[k] += before.xR[k];
+            xX[k] += before.xX[k];
+        }
+        double[] drawnR = new double[before.network.pointCount];
+        double[] drawnX = new double[before.network.pointCount];
+        for (int i = 0; i < size; i++) {
+            drawnR[shorts.get(i).from()] += shortA[i].real();
+            drawnX[shorts.get(i).from()] += shortA[i].imaginary();
+            drawnR[shorts.get(i).to()] -= shortA[i].real();
+            drawnX[shorts.get(i).to()] -= shortA[i].imaginary();
+        }
+        currents = new BranchCurrents(before.network, xR, xX, drawnR, drawnX);
     }
 
     private FaultFlow(FaultFlow other, double scale) {
         before = other.before;
         shorts = other.shorts;
         shortA = other.shortA;
+        xR = other.xR;
+        xX = other.xX;
+        currents = other.currents;
         this.scale = scale;
     }
 
@@ -85,27 +117,11 @@ public final class FaultFlow {
 
     /** Voltage of a point to remote earth, r.m.s. [V]. */
     public Phasor voltageV(int point) {
-        Phasor left = before.voltageV(point);
-        for (int i = 0; i < shortA.length; i++) {
-            Phasor ohm = before.transferOhm(point, shorts.get(i).from())
-                    .minus(before.transferOhm(point, shorts.get(i).to()));
-            left = left.minus(ohm.times(shortA[i]));
-        }
-        return left.times(scale);
+        return before.network.shape.voltageV(point, xR, xX).times(scale);
     }
 
     /** Current of a branch from its beginning to its end, r.m.s. [A]. */
     public Phasor currentA(int branch) {
-        double r = before.sources.currents.real(branch);
-        double x = before.sources.currents.imaginary(branch);
-        for (int i = 0; i < shortA.length; i++) {
-            BranchCurrents there = before.response(shorts.get(i).from()).currents;
-            BranchCurrents back = before.response(shorts.get(i).to()).currents;
-            double pR = there.real(branch) - back.real(branch);
-            double pX = there.imaginary(branch) - back.imaginary(branch);
-            r += pR * shortA[i].real() - pX * shortA[i].imaginary();
-            x += pR * shortA[i].imaginary() + pX * shortA[i].real();
-        }
-        return new Phasor(r * scale, x * scale);
+        return currents.of(branch).times(scale);
     }
 }

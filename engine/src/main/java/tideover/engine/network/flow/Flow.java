@@ -43,10 +43,7 @@ public final class Flow implements FlowResult {
 
     /** Voltage of a point to remote earth, r.m.s. [V]. */
     public Phasor voltageV(int point) {
-        int u = network.shape.unknown[point];
-        double r = network.shape.joints.offsetR[point];
-        double x = network.shape.joints.offsetX[point];
-        return u < 0 ? new Phasor(r, x) : new Phasor(r + xR[u], x + xX[u]);
+        return network.shape.voltageV(point, xR, xX);
     }
 
     /** Voltage from one point to another, r.m.s. [V]. */
@@ -66,7 +63,7 @@ public final class Flow implements FlowResult {
                 drawnR[network.loads.to[i]] -= loadR[i];
                 drawnX[network.loads.to[i]] -= loadX[i];
             }
-            currents = known = new BranchCurrents(network, xR, xX, drawnR, drawnX, 1);
+            currents = known = new BranchCurrents(network, xR, xX, drawnR, drawnX);
         }
         return known.of(branch);
     }

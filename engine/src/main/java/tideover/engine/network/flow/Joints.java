@@ -15,11 +15,13 @@ final class Joints {
     final double[] offsetR;
     final double[] offsetX;
 
-    /** The joining branches, outermost first: the current of each follows from those before it. */
-    final int[] inward;
-
-    /** For each of {@link #inward} the point on its outer side. */
+    /** For each joining branch the point on its outer side, away from the leader; -1 for all others. */
     final int[] outer;
+
+    /** All branches at each point, one point after the other; those of point p begin at {@code start[p]}. */
+    final int[] at;
+
+    final int[] start;
 
     /** Branches without impedance between points that are one already, such as a by-pass over closed contacts. */
     final boolean[] idle;
@@ -27,19 +29,17 @@ final class Joints {
     Joints(FourWireNetwork network) {
         int points = network.pointCount;
         int branches = network.from.length;
-        int[] start = new int[points + 1];
+        start = new int[points + 1];
         boolean[] joins = new boolean[branches];
         for (int b = 0; b < branches; b++) {
             joins[b] = network.joins(b);
-            if (!joins[b]) continue;
             start[network.from[b] + 1]++;
             start[network.to[b] + 1]++;
         }
         for (int p = 0; p < points; p++) start[p + 1] += start[p];
-        int[] at = new int[start[points]];
+        at = new int[start[points]];
         int[] fill = Arrays.copyOf(start, points);
         for (int b = 0; b < branches; b++) {
-            if (!joins[b]) continue;
             at[fill[network.from[b]]++] = b;
             at[fill[network.to[b]]++] = b;
         }
@@ -48,19 +48,20 @@ final class Joints {
         offsetR = new double[points];
         offsetX = new double[points];
         int[] queue = new int[points];
-        int[] by = new int[points];
+        outer = new int[branches];
+        Arrays.fill(outer, -1);
         int head = 0;
         int tail = 0;
         int groups = 0;
         for (int leader = 0; leader < points; leader++) {
             if (group[leader] >= 0) continue;
             group[leader] = groups;
-            by[leader] = -1;
             queue[tail++] = leader;
             while (head < tail) {
                 int point = queue[head++];
                 for (int k = start[point]; k < start[point + 1]; k++) {
                     int b = at[k];
+                    if (!joins[b]) continue;
                     boolean outward = network.from[b] == point;
                     int next = outward ? network.to[b] : network.from[b];
                     if (group[next] >= 0) continue;
@@ -68,23 +69,14 @@ final class Joints {
                     double sign = outward ? 1 : -1;
                     offsetR[next] = offsetR[point] + sign * network.emfR[b];
                     offsetX[next] = offsetX[point] + sign * network.emfX[b];
-                    by[next] = b;
+                    outer[b] = next;
                     queue[tail++] = next;
                 }
             }
             groups++;
         }
         groupCount = groups;
+        for (int b = 0; b < branches; b++) joins[b] &= outer[b] < 0;
         idle = joins;
-        inward = new int[points - groups];
-        outer = new int[points - groups];
-        int count = 0;
-        for (int i = tail - 1; i >= 0; i--) {
-            int point = queue[i];
-            if (by[point] < 0) continue;
-            inward[count] = by[point];
-            outer[count++] = point;
-            idle[by[point]] = false;
-        }
     }
 }

@@ -105,6 +105,14 @@ final class Shape {
         }
     }
 
+    /** Voltage of a point to earth from a solution [V]. */
+    Phasor voltageV(int point, double[] xR, double[] xX) {
+        int u = unknown[point];
+        double r = joints.offsetR[point];
+        double x = joints.offsetX[point];
+        return u < 0 ? new Phasor(r, x) : new Phasor(r + xR[u], x + xX[u]);
+    }
+
     private int[] ends(int branch) {
         return new int[] {network.from[branch], network.to[branch]};
     }
