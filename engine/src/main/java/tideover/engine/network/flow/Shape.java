@@ -10,7 +10,10 @@ import java.util.Arrays;
  */
 final class Shape {
 
-    /** Conductance that ties a part without any connection to earth to it: sound insulation, 100 MΩ (own choice). */
+    /**
+     * Conductance that ties a part without any connection to earth to it, spread over its points: sound insulation, 100 MΩ
+     * (own choice).
+     */
     private static final double INSULATION_S = 1e-8;
 
     /** Resistance of a contact that closes a loop without any other, so that its current is defined (own choice). */
@@ -51,8 +54,8 @@ final class Shape {
             siemensR[b] = r / square;
             siemensX[b] = -x / square;
         }
-        boolean[] insulated = new boolean[joints.groupCount];
-        boolean[] closing = new SpanningTree(network, joints).closing(insulated);
+        double[] insulatedRatio = new double[joints.groupCount];
+        boolean[] closing = new SpanningTree(network, joints).closing(insulatedRatio);
         pointUnknowns = joints.groupCount - 1;
         int[] number = new int[branches];
         Arrays.fill(number, -1);
@@ -89,8 +92,8 @@ final class Shape {
         baseOffX = new double[elimination.entryCount()];
         baseRightR = new double[size];
         baseRightX = new double[size];
-        for (int g = 1; g < insulated.length; g++)
-            if (insulated[g]) baseDiagonalR[elimination.position[g - 1]] += INSULATION_S;
+        for (int g = 1; g < insulatedRatio.length; g++)
+            baseDiagonalR[elimination.position[g - 1]] += INSULATION_S * insulatedRatio[g];
         for (int b = 0; b < branches; b++) {
             if (network.joins(b) || network.isCoupled(b)) continue;
             if (loop[b] >= 0) stampLoop(b);

@@ -16,9 +16,9 @@ final class SpanningTree {
     /**
      * Branches that close a loop. Coupled ones are never taken out of their cable.
      *
-     * @param insulated is told one group of each part that no branch connects to earth
+     * @param insulatedRatio is told for each group of a part that no branch connects to earth its share of that part
      */
-    boolean[] closing(boolean[] insulated) {
+    boolean[] closing(double[] insulatedRatio) {
         int groups = joints.groupCount;
         int branches = network.from.length;
         int[] start = new int[groups + 1];
@@ -43,7 +43,7 @@ final class SpanningTree {
         for (int root = 0; root < groups; root++) {
             if (seen[root]) continue;
             seen[root] = true;
-            insulated[root] = root != 0;
+            int first = tail;
             queue[tail++] = root;
             while (head < tail) {
                 int group = queue[head++];
@@ -57,6 +57,8 @@ final class SpanningTree {
                     queue[tail++] = next;
                 }
             }
+            // All groups alike, so that the order of the points makes no difference.
+            for (int i = first; root != 0 && i < tail; i++) insulatedRatio[queue[i]] = 1.0 / (tail - first);
         }
         boolean[] closing = new boolean[branches];
         for (int b = 0; b < branches; b++)
