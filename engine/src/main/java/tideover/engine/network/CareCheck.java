@@ -3,6 +3,7 @@ package tideover.engine.network;
 import static tideover.engine.rules.PhraseArg.amount;
 import static tideover.engine.rules.PhraseArg.name;
 
+import java.util.Comparator;
 import java.util.Optional;
 import tideover.engine.installation.Installation;
 import tideover.engine.rules.Check;
@@ -36,7 +37,11 @@ final class CareCheck implements Check<NetworkStudies> {
         Optional<Limit> medical = judging.limit("care.medical");
         Optional<Limit> large = judging.limit("care.largeLoadRatio");
         if (medical.isEmpty() || large.isEmpty() || studies.demand() == null) {
-            judging.at(installation.formingInverters().get(0).id()).openForLimit("care.medical");
+            // Asked once, at the same inverter whatever their order in the file.
+            installation.formingInverters().stream()
+                    .map(Inverter::id)
+                    .min(Comparator.naturalOrder())
+                    .ifPresent(id -> judging.at(id).openForLimit("care.medical"));
             return;
         }
         for (Circuit circuit : installation.circuits()) {
