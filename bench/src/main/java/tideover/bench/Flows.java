@@ -9,6 +9,7 @@ import tideover.engine.network.flow.Flow;
 import tideover.engine.network.flow.FlowResult;
 import tideover.engine.network.flow.FourWireNetwork;
 import tideover.engine.network.house.HouseFlow;
+import tideover.engine.network.house.HouseNetwork;
 import tideover.engine.site.Site;
 import tideover.files.tables.TableFiles;
 
@@ -41,19 +42,19 @@ final class Flows implements Benchmark {
         return Aim.below(0.15);
     }
 
-    /** The networks of both modes of a house grown to {@link #PLACES}. */
-    static List<FourWireNetwork> networks(Path file) throws IOException {
+    /** Both modes of a house grown to {@link #PLACES}. */
+    static List<HouseNetwork> houses(Path file) throws IOException {
         Site site = GrownHouse.of(SiteFile.read(file), PLACES);
         Assessor assessor = new Assessor(TableFiles.load());
-        List<FourWireNetwork> networks = new ArrayList<>(2);
-        for (HouseFlow flow : Modes.solve(assessor.studies(site, SiteFile.rules(site))))
-            networks.add(flow.house().network());
-        return networks;
+        return Modes.solve(assessor.studies(site, SiteFile.rules(site))).stream()
+                .map(HouseFlow::house)
+                .toList();
     }
 
     @Override
     public Figure run(Path file) throws IOException {
-        List<FourWireNetwork> networks = networks(file);
+        List<FourWireNetwork> networks =
+                houses(file).stream().map(HouseNetwork::network).toList();
         List<LoadChanges> changes = networks.stream().map(LoadChanges::new).toList();
         for (int i = 0; i < networks.size(); i++)
             solve(networks.get(i), changes.get(i).next(WARM_UP));

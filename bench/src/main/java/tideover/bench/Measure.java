@@ -46,6 +46,10 @@ public final class Measure {
                 new Flows(),
                 new Houses(),
                 new Faults(),
+                new FlowRatio(new PythonEnvironment(
+                        home.resolve("target"),
+                        home.resolve("reference/src/test/resources/tideover/reference/network/requirements.txt"),
+                        List.of("opendssdirect.py"))),
                 new ColdStart(
                         "check-cold",
                         "`./tideover check`, whole process",
