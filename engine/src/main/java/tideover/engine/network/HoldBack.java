@@ -5,6 +5,7 @@ import java.util.Collection;
 import java.util.Comparator;
 import java.util.List;
 import tideover.engine.site.Circuit;
+import tideover.engine.site.Conductor;
 import tideover.engine.site.PerLine;
 import tideover.engine.site.StayOn;
 import tideover.engine.site.ThingId;
@@ -19,7 +20,7 @@ public final class HoldBack {
      * on stay.
      *
      * @param allowedA on each line [A]
-     * @return largest first; empty where nothing need be left out, or where leaving out does not help
+     * @return worst lines first; empty where nothing need be left out, or where leaving out does not help
      */
     public static List<ThingId> fewest(Demand demand, Collection<Circuit> circuits, PerLine allowedA) {
         List<Circuit> rest = new ArrayList<>(circuits);
@@ -28,20 +29,44 @@ public final class HoldBack {
         movable.sort(Comparator.comparingDouble((Circuit circuit) ->
                         -demand.findCurrentA(circuit).map(PerLine::sum).orElse(0.0))
                 .thenComparing(Circuit::id));
-        List<ThingId> leftOut = new ArrayList<>();
-        for (Circuit circuit : movable) {
-            double before = excessA(demand, rest, allowedA);
-            if (before <= 0) break;
-            rest.remove(circuit);
-            if (excessA(demand, rest, allowedA) < before) leftOut.add(circuit.id());
-            else rest.add(circuit);
+        List<Circuit> leftOut = new ArrayList<>();
+        while (!fits(demand, rest, allowedA)) {
+            Conductor worst = worstLine(demand.togetherA(rest), allowedA);
+            Circuit next = movable.stream()
+                    .filter(circuit -> demand.findCurrentA(circuit)
+                                    .map(each -> each.of(worst))
+                                    .orElse(0.0)
+                            > 0)
+                    .findFirst()
+                    .orElse(null);
+            if (next == null) return List.of();
+            movable.remove(next);
+            rest.remove(next);
+            leftOut.add(next);
         }
-        return excessA(demand, rest, allowedA) <= 0 ? leftOut : List.of();
+        bringBack(demand, rest, leftOut, allowedA);
+        return leftOut.stream().map(Circuit::id).toList();
     }
 
-    private static double excessA(Demand demand, Collection<Circuit> circuits, PerLine allowedA) {
+    /** What was left out early may stay after all, now that others are left out. */
+    private static void bringBack(Demand demand, List<Circuit> rest, List<Circuit> leftOut, PerLine allowedA) {
+        for (Circuit circuit : List.copyOf(leftOut)) {
+            rest.add(circuit);
+            if (fits(demand, rest, allowedA)) leftOut.remove(circuit);
+            else rest.remove(circuit);
+        }
+    }
+
+    private static boolean fits(Demand demand, Collection<Circuit> circuits, PerLine allowedA) {
         PerLine drawnA = demand.togetherA(circuits);
-        return Math.max(
-                drawnA.l1() - allowedA.l1(), Math.max(drawnA.l2() - allowedA.l2(), drawnA.l3() - allowedA.l3()));
+        return drawnA.l1() <= allowedA.l1() && drawnA.l2() <= allowedA.l2() && drawnA.l3() <= allowedA.l3();
+    }
+
+    private static Conductor worstLine(PerLine drawnA, PerLine allowedA) {
+        double l1 = drawnA.l1() - allowedA.l1();
+        double l2 = drawnA.l2() - allowedA.l2();
+        double l3 = drawnA.l3() - allowedA.l3();
+        if (l1 >= l2 && l1 >= l3) return Conductor.L1;
+        return l2 >= l3 ? Conductor.L2 : Conductor.L3;
     }
 }
