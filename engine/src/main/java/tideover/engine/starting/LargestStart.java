@@ -5,9 +5,10 @@ package tideover.engine.starting;
  *
  * @param runningA its current once it runs, on each line [A]; 0 where none starts
  * @param startA   its current while it starts, on each line [A]
+ * @param timeS    how long that lasts [s]
  * @param limitedBy what a larger one would break first
  */
-public record LargestStart(double runningA, double startA, LimitedBy limitedBy) {
+public record LargestStart(double runningA, double startA, double timeS, LimitedBy limitedBy) {
 
     /** What stands in the way of a larger motor. */
     public enum LimitedBy {

@@ -1,18 +1,26 @@
 package tideover.engine.starting;
 
 import static tideover.engine.rules.PhraseArg.amount;
+import static tideover.engine.rules.PhraseArg.name;
 import static tideover.engine.rules.PhraseArg.names;
+import static tideover.engine.rules.PhraseArg.word;
 
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import tideover.engine.installation.Installation;
+import tideover.engine.installation.View;
 import tideover.engine.network.Demand;
 import tideover.engine.rules.Check;
 import tideover.engine.rules.Judging;
 import tideover.engine.rules.Limit;
 import tideover.engine.rules.Unit;
 import tideover.engine.site.Circuit;
+import tideover.engine.site.Conductor;
+import tideover.engine.site.Fed;
 import tideover.engine.site.Inverter;
 import tideover.engine.site.OperatingState;
+import tideover.engine.site.StartKind;
 import tideover.engine.site.ThingId;
 
 /** When the island forms its voltage anew, its sources carry what then calls at once, or at least one after another. */
@@ -40,6 +48,7 @@ final class PickUpCheck implements Check<StartingStudies> {
             for (Circuit circuit : island.circuits())
                 draft.on(circuit.fact("load.kind"))
                         .on(Motors.has(circuit) ? StartFacts.motor(circuit, demand) : demand.facts(circuit));
+            if (judging.trace().isOn()) explainLargest(studies.installation(), starts, island, judging);
             judge(starts.pickUp(island), island, draft, judging);
         }
     }
@@ -83,6 +92,31 @@ final class PickUpCheck implements Check<StartingStudies> {
                         amount(peak.neededA(), Unit.A),
                         amount(peak.allowedA(), Unit.A),
                         names(not.heldBack()));
+        }
+    }
+
+    /** What may still be bought: the largest direct start on each line of the sources, and of boards that dip before. */
+    private static void explainLargest(Installation installation, Starts starts, SourceGroup island, Judging judging) {
+        Optional<Limit> dip = judging.limit("start.dipRatio");
+        if (dip.isEmpty() || !starts.isKnown(island)) return;
+        View view = installation.in(OperatingState.ISLAND_GRID_DEAD);
+        List<Fed> places = new ArrayList<>(installation.formingInverters());
+        places.addAll(installation.boards());
+        for (Fed place : places) {
+            boolean isSource = island.sources().contains(place.id());
+            for (Conductor line : view.lines(place)) {
+                if (view.sourcesAt(place.id(), line).stream().noneMatch(island.sources()::contains)) continue;
+                LargestStart largest = starts.largest(
+                        place, List.of(line), StartKind.DIRECT, dip.get().requireNumber());
+                if (isSource || largest.limitedBy() == LargestStart.LimitedBy.DIP)
+                    judging.trace()
+                            .line(
+                                    "calculation.start.largest",
+                                    name(place.id()),
+                                    word(line),
+                                    amount(largest.startA(), Unit.A),
+                                    amount(largest.timeS(), Unit.S));
+            }
         }
     }
 

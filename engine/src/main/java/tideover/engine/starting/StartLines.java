@@ -4,6 +4,7 @@ import static tideover.engine.rules.PhraseArg.amount;
 import static tideover.engine.rules.PhraseArg.name;
 import static tideover.engine.rules.PhraseArg.names;
 import static tideover.engine.rules.PhraseArg.verbatim;
+import static tideover.engine.rules.PhraseArg.word;
 
 import java.util.List;
 import tideover.engine.rules.PhraseArg;
@@ -27,7 +28,7 @@ final class StartLines {
 
     static void peak(Peak peak, Trace trace) {
         PhraseArg[] numbers = {
-            peak.line() == null ? verbatim("L1, L2, L3") : verbatim(peak.line().name()),
+            peak.line() == null ? verbatim("L1, L2, L3") : word(peak.line()),
             amount(peak.beforeA(), Unit.A),
             amount(peak.neededA(), Unit.A),
             amount(peak.allowedA(), Unit.A),

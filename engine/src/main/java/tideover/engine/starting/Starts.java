@@ -8,6 +8,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
+import java.util.function.Predicate;
 import tideover.engine.installation.Edge;
 import tideover.engine.installation.Installation;
 import tideover.engine.installation.View;
@@ -111,6 +112,11 @@ public final class Starts {
         return dips(group(circuit, state), motor.get(), state, bound);
     }
 
+    /** Whether it is known what the sources of an island give for good. */
+    boolean isKnown(SourceGroup island) {
+        return island.missing().isEmpty();
+    }
+
     /**
      * The largest motor of a kind that starts at the terminals of a board or an inverter, by the worst figures of the table.
      *
@@ -119,7 +125,7 @@ public final class Starts {
      * @throws IllegalArgumentException if no island source feeds the place, or what one gives is not known
      */
     public LargestStart largest(Fed place, List<Conductor> lines, StartKind start, double largestDipRatio) {
-        SourceGroup group = group(place, ISLAND);
+        SourceGroup group = group(place, lines, ISLAND);
         List<FactId> missing = group.missing();
         if (!missing.isEmpty()) throw new IllegalArgumentException("%s is not known".formatted(missing));
         return largest(
@@ -130,23 +136,30 @@ public final class Starts {
     private static final double RUNNING_POWER_FACTOR = 0.8;
 
     private LargestStart largest(SourceGroup group, Motor kind, double largestDipRatio) {
+        double bySourceA =
+                largestA(group, kind, motor -> peak(group, motor, Bound.WORST).isCarried());
+        Motor largest = kind.withRunningA(bySourceA);
+        if (largestDipRatio == Double.POSITIVE_INFINITY || dipsNoMore(group, largest, largestDipRatio))
+            return new LargestStart(bySourceA, largest.startA(), kind.timeS(), LargestStart.LimitedBy.SOURCE);
+        double byDipA = largestA(
+                group,
+                kind,
+                motor -> peak(group, motor, Bound.WORST).isCarried() && dipsNoMore(group, motor, largestDipRatio));
+        return new LargestStart(byDipA, kind.withRunningA(byDipA).startA(), kind.timeS(), LargestStart.LimitedBy.DIP);
+    }
+
+    /** The largest running current with which a kind of motor starts well; a larger motor never starts easier [A]. */
+    private static double largestA(SourceGroup group, Motor kind, Predicate<Motor> startsWell) {
         double possibleA = 0;
         double impossibleA = 0;
         for (Capacity capacity : group.capacities()) impossibleA = Math.max(impossibleA, capacity.continuousA());
         impossibleA *= 1 + 1e-6;
-        LargestStart.LimitedBy limitedBy = LargestStart.LimitedBy.SOURCE;
         for (int i = 0; i < HALVINGS; i++) {
             Motor tried = kind.withRunningA((possibleA + impossibleA) / 2);
-            boolean isCarried = peak(group, tried, Bound.WORST).isCarried();
-            if (isCarried
-                    && (largestDipRatio == Double.POSITIVE_INFINITY || dipsNoMore(group, tried, largestDipRatio))) {
-                possibleA = tried.runningA();
-            } else {
-                impossibleA = tried.runningA();
-                limitedBy = isCarried ? LargestStart.LimitedBy.DIP : LargestStart.LimitedBy.SOURCE;
-            }
+            if (startsWell.test(tried)) possibleA = tried.runningA();
+            else impossibleA = tried.runningA();
         }
-        return new LargestStart(possibleA, kind.withRunningA(possibleA).startA(), limitedBy);
+        return possibleA;
     }
 
     private boolean dipsNoMore(SourceGroup group, Motor motor, double largestDipRatio) {
@@ -266,11 +279,15 @@ public final class Starts {
     }
 
     private SourceGroup group(Fed thing, OperatingState state) {
-        for (SourceGroup group : groups(state)) {
-            if (group.sources().contains(thing.id())) return group;
-            Optional<ThingId> source = installation.in(state).findSource(thing);
-            if (source.isPresent() && group.sources().contains(source.get())) return group;
-        }
+        return group(thing, installation.lines(thing.id()), state);
+    }
+
+    private SourceGroup group(Fed thing, List<Conductor> lines, OperatingState state) {
+        View view = installation.in(state);
+        for (SourceGroup group : groups(state))
+            for (Conductor line : lines)
+                for (ThingId source : view.sourcesAt(thing.id(), line))
+                    if (group.sources().contains(source)) return group;
         throw new IllegalArgumentException("nothing feeds %s in the state %s".formatted(thing.id(), state));
     }
 }
