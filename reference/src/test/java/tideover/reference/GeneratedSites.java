@@ -163,7 +163,7 @@ public final class GeneratedSites {
                 earthing,
                 three ? SupplyLines.THREE : SupplyLines.ONE,
                 230.0,
-                new OvercurrentDevice(OvercurrentKind.FUSE, null, pick(35.0, 50.0, 63.0), 50000.0, null),
+                new OvercurrentDevice(OvercurrentKind.FUSE, null, pick(35.0, 50.0, 63.0), 50000.0, null, null, null),
                 between(0.1, 2),
                 between(300, 6000),
                 between(0.5, 5),
@@ -194,7 +194,7 @@ public final class GeneratedSites {
                 null,
                 all(),
                 null,
-                new OvercurrentDevice(OvercurrentKind.FUSE, null, pick(25.0, 35.0, 50.0), 50000.0, null)));
+                new OvercurrentDevice(OvercurrentKind.FUSE, null, pick(25.0, 35.0, 50.0), 50000.0, null, null, null)));
         ThingId gridBoard = feeder("grid-board");
         plan.add(board(gridBoard, meter));
         ThingId own = id("inverter-1");
@@ -415,7 +415,9 @@ public final class GeneratedSites {
                 kind == OvercurrentKind.FUSE ? null : pick(Curve.values()),
                 pick(6.0, 10.0, 13.0, 16.0, 20.0, 25.0, 32.0, 63.0),
                 pick(6000.0, 10000.0),
-                kind == OvercurrentKind.FUSE ? null : pickLater(1, 2, 3, null));
+                kind == OvercurrentKind.FUSE ? null : pickLater(1, 2, 3, null),
+                kind == OvercurrentKind.FUSE ? null : pickLater(63.0, 100.0, null),
+                kind == OvercurrentKind.FUSE ? null : pickLater(10000.0, 25000.0, null));
     }
 
     private ResidualDevice rcd() {

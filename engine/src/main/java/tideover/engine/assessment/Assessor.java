@@ -17,6 +17,7 @@ import tideover.engine.protection.Tables;
 import tideover.engine.protection.overload.OverloadChecks;
 import tideover.engine.protection.residual.ResidualChecks;
 import tideover.engine.protection.selectivity.SelectivityChecks;
+import tideover.engine.protection.shortcircuit.ShortCircuitChecks;
 import tideover.engine.rules.Check;
 import tideover.engine.rules.Finding;
 import tideover.engine.rules.Force;
@@ -59,6 +60,7 @@ public final class Assessor {
         all.addAll(OverloadChecks.all());
         all.addAll(SelectivityChecks.all());
         all.addAll(StartingChecks.all());
+        all.addAll(ShortCircuitChecks.all());
         return List.copyOf(all);
     }
 
@@ -84,6 +86,7 @@ public final class Assessor {
         for (Check<ProtectionStudies> check : SelectivityChecks.all()) judging.apply(check, protection);
         StartingStudies starting = new StartingStudies(installation, studies.demand(), studies.starts());
         for (Check<StartingStudies> check : StartingChecks.all()) judging.apply(check, starting);
+        for (Check<ProtectionStudies> check : ShortCircuitChecks.all()) judging.apply(check, protection);
         List<Finding> findings = accepted(judging.findings(), site.plan().accepted());
         findings.sort((a, b) -> a.key().compareTo(b.key()));
         return new Assessment(installation, rules, findings, Verdict.of(findings), judging.calculations());

@@ -25,11 +25,13 @@ public record Upstream(ThingId holder, Slot slot, OvercurrentDevice device) {
         MAIN_FUSE("mainFuse"),
         PROTECTION("protection");
 
+        private final String field;
         private final String kind;
         private final String curve;
         private final String ratedCurrentA;
 
         Slot(String field) {
+            this.field = field;
             kind = field + ".kind";
             curve = field + ".curve";
             ratedCurrentA = field + ".ratedCurrentA";
@@ -39,13 +41,8 @@ public record Upstream(ThingId holder, Slot slot, OvercurrentDevice device) {
     /** The nearest device before a thing's own terminals: its own, else that of what feeds it, at last the main fuse. */
     public static Optional<Upstream> find(Installation installation, ThingId thing) {
         for (ThingId id : installation.wayFromSupply(thing)) {
-            if (id.equals(ThingId.SUPPLY)) {
-                OvercurrentDevice main = installation.supply().mainFuse();
-                return main == null ? Optional.empty() : Optional.of(new Upstream(id, Slot.MAIN_FUSE, main));
-            }
-            OvercurrentDevice own =
-                    installation.findFed(id).map(Fed::protection).orElse(null);
-            if (own != null) return Optional.of(new Upstream(id, Slot.PROTECTION, own));
+            Optional<Upstream> own = findAt(installation, id);
+            if (own.isPresent()) return own;
         }
         return Optional.empty();
     }
@@ -53,12 +50,21 @@ public record Upstream(ThingId holder, Slot slot, OvercurrentDevice device) {
     /** The devices on a way, from the source on; first the main fuse where the grid is the source. */
     public static List<Upstream> along(Installation installation, Path way) {
         List<Upstream> devices = new ArrayList<>(5);
-        OvercurrentDevice main = installation.supply().mainFuse();
-        if (way.source().equals(ThingId.SUPPLY) && main != null)
-            devices.add(new Upstream(ThingId.SUPPLY, Slot.MAIN_FUSE, main));
-        for (Fed fed : way.feeds())
-            if (fed.protection() != null) devices.add(new Upstream(fed.id(), Slot.PROTECTION, fed.protection()));
+        if (way.source().equals(ThingId.SUPPLY))
+            findAt(installation, ThingId.SUPPLY).ifPresent(devices::add);
+        for (Fed fed : way.feeds()) findAt(installation, fed.id()).ifPresent(devices::add);
         return devices;
+    }
+
+    /** The device a thing holds itself; the supply holds the main fuse. */
+    public static Optional<Upstream> findAt(Installation installation, ThingId holder) {
+        if (holder.equals(ThingId.SUPPLY)) {
+            OvercurrentDevice main = installation.supply().mainFuse();
+            return main == null ? Optional.empty() : Optional.of(new Upstream(holder, Slot.MAIN_FUSE, main));
+        }
+        OvercurrentDevice own =
+                installation.findFed(holder).map(Fed::protection).orElse(null);
+        return own == null ? Optional.empty() : Optional.of(new Upstream(holder, Slot.PROTECTION, own));
     }
 
     /** What is known of the device: kind, curve of a breaker, rated current. */
@@ -79,6 +85,11 @@ public record Upstream(ThingId holder, Slot slot, OvercurrentDevice device) {
     /** The fact of the device's curve. */
     public FactId curve() {
         return new FactId(holder, slot.curve);
+    }
+
+    /** Any fact of the device, by its field. */
+    public FactId fact(String part) {
+        return new FactId(holder, slot.field + "." + part);
     }
 
     /** The fact of the device's rated current. */

@@ -99,7 +99,9 @@ final class NetworkFaults implements FaultCourses {
         if (state.isGridLive() && installation.supply().prospectiveCurrentA() == null) return OptionalDouble.empty();
         if (place.equals(ThingId.SUPPLY)) {
             Double prospectiveA = installation.supply().prospectiveCurrentA();
-            return prospectiveA == null ? OptionalDouble.empty() : OptionalDouble.of(prospectiveA);
+            return prospectiveA == null
+                    ? OptionalDouble.empty()
+                    : OptionalDouble.of(prospectiveA + networks.addedByInvertersA(installation.in(state)));
         }
         Fed thing = installation.findFed(place).orElse(null);
         if (thing == null) return OptionalDouble.empty();

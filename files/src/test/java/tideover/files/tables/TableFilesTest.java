@@ -217,7 +217,7 @@ class TableFilesTest {
     void aBreakerLetsThroughWhatItsClassAllows(
             Curve curve, double ratedA, double capacityA, int energyLimitingClass, double expectedA2s) {
         OvercurrentDevice breaker =
-                new OvercurrentDevice(OvercurrentKind.MCB, curve, ratedA, capacityA, energyLimitingClass);
+                new OvercurrentDevice(OvercurrentKind.MCB, curve, ratedA, capacityA, energyLimitingClass, null, null);
         assertThat(TABLES.letThrough().find(breaker, capacityA)).contains(expectedA2s);
         assertThat(TABLES.letThrough().find(breaker, capacityA + 1))
                 .as("above what it breaks")
@@ -230,7 +230,9 @@ class TableFilesTest {
     @Test
     void aBreakerWithoutClassPromisesNothing() {
         assertThat(TABLES.letThrough()
-                        .find(new OvercurrentDevice(OvercurrentKind.MCB, Curve.B, 16.0, 6000.0, null), 3000))
+                        .find(
+                                new OvercurrentDevice(OvercurrentKind.MCB, Curve.B, 16.0, 6000.0, null, null, null),
+                                3000))
                 .isEmpty();
     }
 
@@ -239,7 +241,8 @@ class TableFilesTest {
         double previousA2s = 0;
         double previousHoldingA2s = 0;
         for (double ratedA : new double[] {16, 20, 25, 32, 35, 40, 50, 63, 80, 100}) {
-            OvercurrentDevice fuse = new OvercurrentDevice(OvercurrentKind.FUSE, null, ratedA, 50000.0, null);
+            OvercurrentDevice fuse =
+                    new OvercurrentDevice(OvercurrentKind.FUSE, null, ratedA, 50000.0, null, null, null);
             double letThroughA2s = TABLES.letThrough().find(fuse, 10000).orElseThrow();
             double holdingA2s = TABLES.letThrough().findHoldingA2s(fuse).orElseThrow();
             assertThat(holdingA2s).as("%s A", ratedA).isLessThan(letThroughA2s);

@@ -59,10 +59,11 @@ class ByHandTest {
 
     /**
      * B16 wants 5 · 16 A = 80 A (IEC 60898-1): 218.5 V / 80 A = 2.7313 Ω, less 0.3 Ω of the supply 2.4313 Ω, over
-     * 2 · 9.1570 Ω/km = 132.75 m. A C16 wants 160 A: 1.3656 Ω, 58.19 m.
+     * 2 · 9.1570 Ω/km = 132.75 m. A C16 wants 160 A: 1.3656 Ω, 58.19 m. The way over both electrodes, 12 Ω beside the 0.15 Ω
+     * of the PEN, adds 0.1 m.
      */
     @ParameterizedTest(name = "{0}16 at {1} m: {2}")
-    @CsvSource({"B, 132.7, MET", "B, 132.8, NOT_MET", "C, 58.1, MET", "C, 58.3, NOT_MET"})
+    @CsvSource({"B, 132.7, MET", "B, 132.9, NOT_MET", "C, 58.1, MET", "C, 58.3, NOT_MET"})
     void longestCableBehindABreakerAlone(String curve, double lengthM, Outcome expected) {
         Site site = Houses.with(
                 HOUSE,

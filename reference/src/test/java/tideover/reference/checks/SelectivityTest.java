@@ -86,7 +86,7 @@ class SelectivityTest {
     @ParameterizedTest(name = "behind {0} A: {1} A")
     @CsvSource({"100, 3000", "80, 610"})
     void theEnergyLimitingClassOfABreakerCountsAgainstTheFuseBeforeIt(double beforeA, double limitA) {
-        OvercurrentDevice limiting = new OvercurrentDevice(OvercurrentKind.MCB, Curve.B, 16.0, 3000.0, 3);
+        OvercurrentDevice limiting = new OvercurrentDevice(OvercurrentKind.MCB, Curve.B, 16.0, 3000.0, 3, null, null);
         SelectiveLimit limit = limit(limiting, fuse(beforeA));
         assertThat(limit.currentA()).isEqualTo(limitA);
         assertThat(limit.beyond()).isEqualTo(Beyond.NOT_KNOWN);
@@ -94,7 +94,8 @@ class SelectivityTest {
 
     @Test
     void nothingIsSaidOfADeviceThatIsNotKnown() {
-        assertThat(SELECTIVITY.limit(new OvercurrentDevice(null, null, 16.0, null, null), fuse(35), PROSPECTIVE_A))
+        assertThat(SELECTIVITY.limit(
+                        new OvercurrentDevice(null, null, 16.0, null, null, null, null), fuse(35), PROSPECTIVE_A))
                 .isEmpty();
     }
 
@@ -161,7 +162,7 @@ class SelectivityTest {
     }
 
     private static OvercurrentDevice fuse(double ratedA) {
-        return new OvercurrentDevice(OvercurrentKind.FUSE, null, ratedA, null, null);
+        return new OvercurrentDevice(OvercurrentKind.FUSE, null, ratedA, null, null, null, null);
     }
 
     private static OvercurrentDevice breaker(String device) {
@@ -169,6 +170,8 @@ class SelectivityTest {
                 OvercurrentKind.MCB,
                 Curve.valueOf(device.substring(0, 1)),
                 Double.valueOf(device.substring(1)),
+                null,
+                null,
                 null,
                 null);
     }

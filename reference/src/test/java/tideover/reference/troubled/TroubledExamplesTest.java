@@ -51,6 +51,8 @@ class TroubledExamplesTest {
         "measuring neutral with too large a fuse, measuring-neutral-fuse",
         "circuit the meter does not see, circuit-past-the-meter",
         "conductor too small for its method, conductor-too-small",
+        "breaking capacity, breaking-capacity",
+        "short circuit while islanded that nothing ends in time, short-circuit-in-the-island",
         "no lockable isolation at the second source, no-lockable-isolation",
         "no notice, no-notice",
         "no by-pass, no-by-pass",

@@ -33,7 +33,7 @@ import tideover.engine.site.Status;
  * @param factorRatio further factor of the country's book on the ampacity
  * @param missing   facts that are missing
  */
-record Overload(
+public record Overload(
         @Nullable Double designA,
         Optional<Upstream> before,
         Optional<InstalledAmpacity> ampacity,
@@ -42,7 +42,7 @@ record Overload(
         List<FactId> missing) {
 
     /** The limit that is not covered, if the rule book does not cover ampacity. */
-    static Optional<String> uncovered(Judging judging) {
+    public static Optional<String> uncovered(Judging judging) {
         if (judging.limit("ampacity.factor").isEmpty()) return Optional.of("ampacity.factor");
         return judging.limit("ampacity.referenceAmbientDegC").isEmpty()
                 ? Optional.of("ampacity.referenceAmbientDegC")
@@ -50,7 +50,7 @@ record Overload(
     }
 
     /** Whether section and device of a thing are judged: where new or altered and with a cable of its own. */
-    static boolean concerns(Installation installation, Fed fed) {
+    public static boolean concerns(Installation installation, Fed fed) {
         return fed.cable() != null && installation.status(fed.id()) != Status.EXISTING;
     }
 
@@ -63,7 +63,7 @@ record Overload(
     }
 
     /** The same without what flows: device and ampacity. */
-    static Overload ofCable(ProtectionStudies studies, Fed fed, Judging judging) {
+    public static Overload ofCable(ProtectionStudies studies, Fed fed, Judging judging) {
         List<FactId> missing = new ArrayList<>(0);
         Optional<Upstream> before = Upstream.find(studies.installation(), fed.id());
         if (before.isEmpty()) missing.add(fed.fact("protection.ratedCurrentA"));
@@ -135,7 +135,7 @@ record Overload(
     }
 
     /** What the ampacity rests on. */
-    static List<FactId> ampacityFacts(Fed fed) {
+    public static List<FactId> ampacityFacts(Fed fed) {
         List<FactId> facts = new ArrayList<>(List.of(
                 fed.fact("cable.crossSectionMm2"),
                 fed.fact("cable.method"),
@@ -148,14 +148,12 @@ record Overload(
     }
 
     /** Rated current of the device before the cable, I_n [A]; nothing if not known. */
-    @Nullable
-    Double ratedA() {
+    public @Nullable Double ratedA() {
         return before.map(b -> b.device().ratedCurrentA()).orElse(null);
     }
 
     /** Ampacity as laid with all factors, I_z [A]; nothing if not known. */
-    @Nullable
-    Double ampacityA() {
+    public @Nullable Double ampacityA() {
         double harmonicRatio = harmonics.map(Harmonics::ampacityRatio).orElse(1.0);
         return ampacity.map(a -> a.currentA() * factorRatio * harmonicRatio).orElse(null);
     }

@@ -4,15 +4,11 @@ import java.util.List;
 import tideover.engine.protection.ProtectionStudies;
 import tideover.engine.rules.Check;
 
-/** The checks of overload and of protective conductors. */
+/** The checks of overload. */
 public final class OverloadChecks {
 
     private static final List<Check<ProtectionStudies>> ALL = List.of(
-            new DesignCurrentCheck(),
-            new TrippingCurrentCheck(),
-            new NeutralCurrentCheck(),
-            new FeederLoadCheck(),
-            new ProtectiveSectionCheck());
+            new DesignCurrentCheck(), new TrippingCurrentCheck(), new NeutralCurrentCheck(), new FeederLoadCheck());
 
     private OverloadChecks() {}
 
