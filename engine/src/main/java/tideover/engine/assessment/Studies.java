@@ -60,7 +60,7 @@ public record Studies(
         return temperatureDegC == null
                 ? null
                 : new FlowStudy(
-                        installation, new Impedances(installation, tables.conductors(), temperatureDegC), demand);
+                        installation, Impedances.inService(installation, tables.conductors(), temperatureDegC), demand);
     }
 
     private static @Nullable FaultCourses faults(Installation installation, RuleBook rules, Tables tables) {

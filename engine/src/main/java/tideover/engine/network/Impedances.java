@@ -35,15 +35,24 @@ public final class Impedances {
      * @param temperatureDegC conductor temperature of PVC-insulated cables [°C]; XLPE adds the 20 K it may run warmer
      */
     public Impedances(Installation installation, ConductorTable table, double temperatureDegC) {
-        this(installation, table, temperatureDegC, temperatureDegC + 20);
+        this(installation, table, temperatureDegC, temperatureDegC + 20, UNKNOWN_OHM);
+    }
+
+    /**
+     * For what flows in service: a run nobody has surveyed counts as nothing, so that no drop is claimed that nobody knows
+     * of.
+     */
+    public static Impedances inService(Installation installation, ConductorTable table, double temperatureDegC) {
+        return new Impedances(installation, table, temperatureDegC, temperatureDegC + 20, 0);
     }
 
     /** Impedances before anything has flowed: all conductors at one temperature [°C]. */
     public static Impedances cold(Installation installation, ConductorTable table, double temperatureDegC) {
-        return new Impedances(installation, table, temperatureDegC, temperatureDegC);
+        return new Impedances(installation, table, temperatureDegC, temperatureDegC, UNKNOWN_OHM);
     }
 
-    private Impedances(Installation installation, ConductorTable table, double pvcDegC, double xlpeDegC) {
+    private Impedances(
+            Installation installation, ConductorTable table, double pvcDegC, double xlpeDegC, double unknownRunOhm) {
         List<Edge> edges = installation.edges();
         resistanceOhm = new double[edges.size()];
         reactanceOhm = new double[edges.size()];
@@ -52,7 +61,7 @@ public final class Impedances {
             List<FactId> facts = missingFacts(edge);
             missing.add(facts);
             if (facts.isEmpty()) fill(edge, table, pvcDegC, xlpeDegC);
-            else resistanceOhm[edge.index()] = unknownOhm(edge);
+            else resistanceOhm[edge.index()] = unknownOhm(edge, unknownRunOhm);
         }
     }
 
@@ -80,8 +89,13 @@ public final class Impedances {
         return missing.get(edge.index());
     }
 
-    private static double unknownOhm(Edge edge) {
-        return edge.part() == Edge.Part.NETWORK_EARTH ? UNMEASURED_NETWORK_OHM : UNKNOWN_OHM;
+    private static double unknownOhm(Edge edge, double unknownRunOhm) {
+        return switch (edge.part()) {
+            case NETWORK_EARTH -> UNMEASURED_NETWORK_OHM;
+            case FEED -> unknownRunOhm;
+            case ELECTRODE, THROUGH, CONTACT, BY_PASS, SPLIT_NEUTRAL, SPLIT_EARTH, LINK, LINK_SWITCH, BOND ->
+                UNKNOWN_OHM;
+        };
     }
 
     private static List<FactId> missingFacts(Edge edge) {

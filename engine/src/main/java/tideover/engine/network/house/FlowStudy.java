@@ -99,6 +99,15 @@ public final class FlowStudy {
                 Regime.DRAWING);
     }
 
+    /** Facts about cables without which a voltage drop may be larger than computed. */
+    public List<FactId> missingCables() {
+        List<FactId> missing = new ArrayList<>(0);
+        for (Edge edge : installation.edges())
+            if (edge.part() == Edge.Part.FEED)
+                for (FactId fact : impedances.missing(edge)) if (!missing.contains(fact)) missing.add(fact);
+        return missing;
+    }
+
     /** Worst credible coincidence of circuits, and what inverters feed. */
     public Demand demand() {
         return demand;

@@ -3,6 +3,7 @@ package tideover.engine.network.house;
 import static tideover.engine.rules.PhraseArg.amount;
 import static tideover.engine.rules.PhraseArg.name;
 
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
@@ -60,10 +61,10 @@ final class VoltageUnbalanceCheck implements Check<FlowStudies> {
         }
         double limitRatio = limit.requireNumber();
         draft.measure(worstRatio, limitRatio, Unit.PERCENT);
-        List<FactId> missing = installation.circuits().stream()
-                .filter(circuit -> installation.in(state).findSource(circuit).isPresent())
-                .flatMap((Circuit circuit) -> flows.demand().missing(circuit).stream())
-                .toList();
+        List<FactId> missing = new ArrayList<>(flows.missingCables());
+        for (Circuit circuit : installation.circuits())
+            if (installation.in(state).findSource(circuit).isPresent())
+                missing.addAll(flows.demand().missing(circuit));
         PhraseArg[] said = {name(worst), amount(worstRatio, Unit.PERCENT), amount(limitRatio, Unit.PERCENT)};
         if (worstRatio > limitRatio) draft.notMet("loading.voltageUnbalance.above", said);
         else if (!missing.isEmpty()) draft.openFor(missing);
