@@ -55,17 +55,24 @@ public final class FaultWording {
         return wording.text("network.between." + course.kind().name(), verbatim(lines(course)));
     }
 
-    /** What ends it at the latest, in short. */
-    public String ends(Clearing clearing) {
-        if (clearing instanceof Clearing.ByDevice by)
-            return ends(by.latestS(), wording.text("network.ends." + by.kind().name(), name(by.device())));
-        if (clearing instanceof Clearing.BySourceShutdown by) return ends(by.latestS(), wording.name(by.source()));
-        if (clearing instanceof Clearing.Unknown) return wording.text("network.ends.unknown");
-        return wording.amount(Double.POSITIVE_INFINITY, Unit.S);
+    /** When it ends at the latest, for certain. */
+    public String latest(Clearing clearing) {
+        return clearing instanceof Clearing.Unknown
+                ? wording.text("network.ends.unknown")
+                : wording.amount(clearing.latestS(), Unit.S);
     }
 
-    private String ends(double latestS, String what) {
-        return wording.text("network.ends", amount(latestS, Unit.S), verbatim(what));
+    /** What ends it, in short; empty where nothing does for certain. */
+    public String endedBy(Clearing clearing) {
+        if (clearing instanceof Clearing.ByDevice by)
+            return wording.text("network.ends." + by.kind().name(), name(by.device()));
+        return clearing instanceof Clearing.BySourceShutdown by ? wording.name(by.source()) : "";
+    }
+
+    /** When and by what it ends at the latest, in short. */
+    String ends(Clearing clearing) {
+        String by = endedBy(clearing);
+        return by.isEmpty() ? latest(clearing) : wording.text("network.ends", latest(clearing), by);
     }
 
     private String lines(FaultCourse course) {

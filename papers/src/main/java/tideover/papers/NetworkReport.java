@@ -1,6 +1,5 @@
 package tideover.papers;
 
-import static tideover.engine.rules.PhraseArg.amount;
 import static tideover.engine.rules.PhraseArg.count;
 import static tideover.engine.rules.PhraseArg.name;
 import static tideover.engine.rules.PhraseArg.verbatim;
@@ -21,7 +20,6 @@ import tideover.engine.network.house.HouseFlow;
 import tideover.engine.network.house.HouseFlowResult;
 import tideover.engine.network.house.PlaceFlow;
 import tideover.engine.network.house.Unsolved;
-import tideover.engine.rules.Unit;
 import tideover.engine.site.Conductor;
 import tideover.engine.site.FactId;
 import tideover.engine.site.FactSource;
@@ -96,13 +94,14 @@ public final class NetworkReport {
         if (brief) {
             if (drawing instanceof HouseFlow flow) {
                 flows.sources(flow).forEach(this::point);
-                new FlowHighlights(wording, flow).astray().forEach(this::point);
+                flows.astray(flow).forEach(this::point);
             }
             point(wording.text("network.brief", picture.state().name()));
             return;
         }
         if (drawing instanceof HouseFlow flow) drawn(flow, picture);
-        if (picture.feeding() instanceof HouseFlow flow) rise(flow);
+        if (length != Length.PLACE && picture.feeding() instanceof HouseFlow flow)
+            flows.rise(flow).ifPresent(this::point);
         if (studies.faults() != null) faults(picture);
     }
 
@@ -113,7 +112,7 @@ public final class NetworkReport {
         }
         places(flow, picture);
         if (length == Length.PLACE) return;
-        new FlowHighlights(wording, flow).sentences().forEach(this::point);
+        flows.highlights(flow).forEach(this::point);
         picture.lostNeutrals().stream()
                 .limit(length == Length.FULL ? Long.MAX_VALUE : WORST_NEUTRALS)
                 .forEach(lost -> point(flows.of(lost)));
@@ -158,17 +157,6 @@ public final class NetworkReport {
     private static double drop(PlaceFlow place) {
         Double dropRatio = place.dropRatio();
         return dropRatio == null ? Double.NEGATIVE_INFINITY : dropRatio;
-    }
-
-    private void rise(HouseFlow flow) {
-        flow.places().stream()
-                .min(Comparator.comparingDouble(place -> place.dropRatio() == null ? 0 : place.dropRatio()))
-                .filter(place -> length != Length.PLACE && place.dropRatio() != null && place.dropRatio() < -1e-4)
-                .ifPresent(place -> point(wording.text(
-                        "network.rise",
-                        name(place.place()),
-                        amount(-drop(place), Unit.PERCENT),
-                        name(place.source()))));
     }
 
     private void faults(StatePicture picture) {

@@ -7,8 +7,11 @@ import static tideover.engine.rules.PhraseArg.verbatim;
 import static tideover.engine.rules.PhraseArg.word;
 
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.List;
 import java.util.Locale;
+import java.util.Optional;
+import org.jspecify.annotations.Nullable;
 import tideover.engine.installation.Installation;
 import tideover.engine.network.Share;
 import tideover.engine.network.house.HouseFlow;
@@ -25,6 +28,9 @@ public final class NetworkWording {
 
     /** Less is nothing anyone would notice [A]. */
     private static final double NOTICEABLE_A = 0.05;
+
+    /** Less is no drop or rise worth a sentence. */
+    private static final double NOTICEABLE_RATIO = 1e-4;
 
     /** Circuits named of a coincidence; the others are counted. */
     private static final int NAMED = 3;
@@ -88,6 +94,44 @@ public final class NetworkWording {
                         amount(loading.currentA().of(line), Unit.A),
                         amount(limitA, Unit.A)));
         if (!lines.isEmpty()) said.add(wording.text("network.source.above", wording.joined(lines)));
+    }
+
+    /** Where the voltage falls most below that of the source; empty where nothing flows. */
+    public Optional<String> drop(HouseFlow flow) {
+        return flow.places().stream()
+                .filter(place -> place.dropRatio() != null && place.dropRatio() > NOTICEABLE_RATIO)
+                .max(Comparator.comparingDouble(place -> orZero(place.dropRatio())))
+                .map(place -> wording.text(
+                        "network.drop",
+                        name(place.place()),
+                        amount(orZero(place.dropRatio()), Unit.PERCENT),
+                        name(place.source())));
+    }
+
+    /** Where the voltage stands highest above that of the source; empty where nothing feeds. */
+    public Optional<String> rise(HouseFlow feeding) {
+        return feeding.places().stream()
+                .filter(place -> place.dropRatio() != null && place.dropRatio() < -NOTICEABLE_RATIO)
+                .min(Comparator.comparingDouble(place -> orZero(place.dropRatio())))
+                .map(place -> wording.text(
+                        "network.rise",
+                        name(place.place()),
+                        amount(-orZero(place.dropRatio()), Unit.PERCENT),
+                        name(place.source())));
+    }
+
+    /** What is worth a sentence: the neutral, what leaves its conductors, what stands at exposed parts. */
+    public List<String> highlights(HouseFlow flow) {
+        return new FlowHighlights(wording, flow).sentences();
+    }
+
+    /** Of that only what flows and stands where nothing should while all is sound. */
+    List<String> astray(HouseFlow flow) {
+        return new FlowHighlights(wording, flow).astray();
+    }
+
+    private static double orZero(@Nullable Double value) {
+        return value == null ? 0 : value;
     }
 
     /** Why no voltages were found. */

@@ -12,14 +12,14 @@ import tideover.engine.site.OperatingState;
 /**
  * A judged site.
  *
- * @param installation the site, resolved
+ * @param studies      what was computed of the site
  * @param rules        limits it was judged by
  * @param findings     in the order of their keys
  * @param verdict      their sum
  * @param calculations the lines behind each finding; empty unless asked for
  */
 public record Assessment(
-        Installation installation,
+        Studies studies,
         RuleBook rules,
         List<Finding> findings,
         Verdict verdict,
@@ -29,13 +29,18 @@ public record Assessment(
         calculations = Map.copyOf(calculations);
     }
 
+    /** The site, resolved. */
+    public Installation installation() {
+        return studies.installation();
+    }
+
     /** What of it concerns one state: findings decided by that state and those for which the state does not matter. */
     public Assessment in(OperatingState state) {
         List<Finding> concerned = findings.stream()
                 .filter(finding ->
                         finding.key().state() == null || finding.key().state() == state)
                 .toList();
-        return new Assessment(installation, rules, concerned, Verdict.of(concerned), calculations);
+        return new Assessment(studies, rules, concerned, Verdict.of(concerned), calculations);
     }
 
     /** Whether every binding finding is met or not applicable. */

@@ -89,7 +89,7 @@ public final class Assessor {
         for (Check<ProtectionStudies> check : ShortCircuitChecks.all()) judging.apply(check, protection);
         List<Finding> findings = accepted(judging.findings(), site.plan().accepted());
         findings.sort((a, b) -> a.key().compareTo(b.key()));
-        return new Assessment(installation, rules, findings, Verdict.of(findings), judging.calculations());
+        return new Assessment(studies, rules, findings, Verdict.of(findings), judging.calculations());
     }
 
     private static List<Finding> accepted(List<Finding> findings, List<AcceptedAdvice> accepted) {

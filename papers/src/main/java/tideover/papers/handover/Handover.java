@@ -22,8 +22,8 @@ import tideover.papers.diagram.Diagram;
 import tideover.papers.handover.CircuitList.Where;
 
 /**
- * The handover file of a site: verdict, cautions, open questions, diagram, circuits, findings with their calculations, facts
- * with their origin, assumptions, sources, and the letter to the grid operator where there is something to ask.
+ * The handover file of a site: verdict, cautions, open questions, diagram, circuits, currents and faults in both modes,
+ * findings with their calculations, facts with their origin, assumptions, sources, and the letter to the grid operator where there is something to ask.
  */
 public final class Handover {
 
@@ -51,6 +51,10 @@ public final class Handover {
             String topicsHeading,
             List<String> sheets,
             List<CircuitList.Part> circuits,
+            List<ModePages.Mode> modes,
+            List<String> flowHeads,
+            List<String> faultHeads,
+            List<ModePages.CircuitFlow> circuitFlows,
             List<FindingList.Section> sections,
             List<FactList.ThingRow> things,
             List<FactList.EvidenceRow> evidence,
@@ -134,6 +138,7 @@ public final class Handover {
         Installation installation = assessment.installation();
         Questions questions = new Questions(assessment, wording);
         CircuitList circuits = new CircuitList(installation, wording);
+        ModePages modes = new ModePages(assessment, wording, drawn());
         FindingList findings = new FindingList(assessment, wording);
         FactList facts = new FactList(installation, wording);
         Outcome outcome = assessment.verdict().outcome();
@@ -157,6 +162,10 @@ public final class Handover {
                 wording.text("report.limits", PhraseArg.verbatim(rules()), PhraseArg.count(questions.openForLimits())),
                 sheets,
                 circuits.parts(),
+                modes.modes(),
+                modes.flowHeads(),
+                modes.faultHeads(),
+                modes.circuits(),
                 findings.sections(),
                 facts.things(),
                 facts.evidence(),
@@ -198,6 +207,7 @@ public final class Handover {
         contents.add(chapter("diagram"));
         contents.add(chapter(
                 "circuits", PhraseArg.count(assessment.installation().circuits().size())));
+        contents.add(chapter("network", PhraseArg.count(drawn().size())));
         contents.add(chapter(
                 "findings",
                 PhraseArg.count(counts.getOrDefault(Outcome.NOT_MET, 0)),
