@@ -100,9 +100,11 @@ def main():
     texts = {name: text for name, text in casebook().items() if name.startswith(arguments.only)}
     rows = []
     for name, text in texts.items():
-        print(f"\r{len(rows):6d} values  {name:48s}", end="", file=sys.stderr, flush=True)
+        if sys.stderr.isatty():
+            print(f"\r{len(rows):6d} values  {name:48s}", end="", file=sys.stderr, flush=True)
         rows += solved(json.loads(text))
-    print(file=sys.stderr)
+    if sys.stderr.isatty():
+        print(file=sys.stderr)
     arguments.out.mkdir(parents=True, exist_ok=True)
     write(arguments.out / "expected.csv", rows)
     committed = {path.stem: path.read_text(encoding="utf-8") for path in CASES.glob("*.json")}

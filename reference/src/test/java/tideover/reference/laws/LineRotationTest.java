@@ -10,8 +10,6 @@ import java.util.Objects;
 import java.util.Optional;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.MethodSource;
-import tideover.engine.network.flow.Flow;
-import tideover.engine.network.flow.FourWireNetwork;
 import tideover.engine.network.flow.Phasor;
 import tideover.engine.network.house.FlowStudy;
 import tideover.engine.network.house.HouseFlow;
@@ -24,8 +22,8 @@ import tideover.engine.site.Site;
 import tideover.engine.site.Thing;
 import tideover.reference.Houses;
 
-/** What flows in the example houses, in every state, keeps to the laws of nature. */
-class FlowLawsTest {
+/** L1, L2 and L3 are names to what flows in a house too, in every state. */
+class LineRotationTest {
 
     /** Loads are settled to a billionth of an ampere; over some ohm that is far below a microvolt. */
     private static final double TOLERANCE = 1e-6;
@@ -34,11 +32,7 @@ class FlowLawsTest {
             Map.of(Conductor.L1, Conductor.L2, Conductor.L2, Conductor.L3, Conductor.L3, Conductor.L1);
 
     static List<Path> threeLines() {
-        return Houses.threeLines().stream().filter(FlowLawsTest::hasFlows).toList();
-    }
-
-    static List<Path> all() {
-        return Houses.all().stream().filter(FlowLawsTest::hasFlows).toList();
+        return Houses.threeLines().stream().filter(LineRotationTest::hasFlows).toList();
     }
 
     /** Where the rule book says nothing of coincidence nobody knows what flows. */
@@ -74,28 +68,6 @@ class FlowLawsTest {
             Phasor beforeA = straight.currentA(thing, conductor);
             same(turned.currentA(thing, next), beforeA.times(third), "current in " + what);
         }
-    }
-
-    @ParameterizedTest
-    @MethodSource("all")
-    void sourcesGiveWhatLoadsTakeAndConductorsLose(Path file) {
-        FlowStudy study = flows(Houses.read(file));
-        for (OperatingState state : OperatingState.values())
-            for (Regime regime : Regime.values()) {
-                HouseFlow house = solved(study.flow(state, regime));
-                Flow flow = house.flow();
-                FourWireNetwork network = house.house().network();
-                double givenW = 0;
-                double takenW = 0;
-                for (int branch = 0; branch < network.branchCount(); branch++) {
-                    givenW += flow.sourcePower(branch).real();
-                    takenW += flow.lossW(branch);
-                }
-                for (int load = 0; load < network.loadCount(); load++)
-                    takenW += flow.loadPower(load).real();
-                // A part that no branch earths loses up to 1.6 mW in its insulation.
-                assertThat(takenW).as("%s, %s", state, regime).isCloseTo(givenW, within(2e-3));
-            }
     }
 
     private static FlowStudy flows(Site site) {
