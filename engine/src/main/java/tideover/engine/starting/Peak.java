@@ -14,13 +14,13 @@ import tideover.engine.site.Conductor;
  */
 public record Peak(@Nullable Conductor line, double beforeA, double neededA, double allowedA, double timeS) {
 
+    /** Sums of what was scaled to a limit end a rounding error above it. */
+    private static final double ROUNDING = 1 + 1e-9;
+
     /** Whether the source gives it. */
     public boolean isCarried() {
         return neededA <= allowedA * ROUNDING;
     }
-
-    /** Sums of what was scaled to a limit end a rounding error above it. */
-    private static final double ROUNDING = 1 + 1e-9;
 
     boolean isTighterThan(@Nullable Peak other) {
         return other == null || neededA * other.allowedA > other.neededA * allowedA;

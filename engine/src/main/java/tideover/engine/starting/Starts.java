@@ -1,25 +1,16 @@
 package tideover.engine.starting;
 
 import java.util.ArrayList;
-import java.util.Comparator;
 import java.util.EnumMap;
-import java.util.HashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
-import java.util.Set;
 import java.util.function.Predicate;
-import tideover.engine.installation.Edge;
 import tideover.engine.installation.Installation;
 import tideover.engine.installation.View;
 import tideover.engine.network.Demand;
 import tideover.engine.network.StartTable;
-import tideover.engine.network.flow.Phasor;
 import tideover.engine.network.house.FlowStudy;
-import tideover.engine.network.house.HouseFlow;
-import tideover.engine.network.house.HouseFlowResult;
-import tideover.engine.network.house.HouseLoad;
-import tideover.engine.site.Board;
 import tideover.engine.site.Circuit;
 import tideover.engine.site.Conductor;
 import tideover.engine.site.FactId;
@@ -34,13 +25,15 @@ public final class Starts {
     private static final OperatingState ISLAND = OperatingState.ISLAND_GRID_DEAD;
     /** Halvings of a search: a thousandth of an ampere on any house. */
     private static final int HALVINGS = 18;
+    /** Power factor of small motors that run loaded (common practice). */
+    private static final double RUNNING_POWER_FACTOR_RATIO = 0.8;
 
     private final Installation installation;
     private final Demand demand;
     private final FlowStudy flows;
     private final Motors motors;
+    private final VoltageDips voltages;
     private final Map<OperatingState, List<SourceGroup>> groups = new EnumMap<>(OperatingState.class);
-    private final Map<OperatingState, Set<ThingId>> interrupted = new EnumMap<>(OperatingState.class);
 
     /**
      * @param flows of the same house
@@ -51,6 +44,7 @@ public final class Starts {
         this.demand = demand;
         this.flows = flows;
         motors = new Motors(installation, demand, table);
+        voltages = new VoltageDips(installation, flows);
     }
 
     /** The islands of the house: nearly always one. */
@@ -106,10 +100,8 @@ public final class Starts {
         Optional<Motor> motor = motors.find(circuit, bound);
         if (motor.isEmpty()) return new Dips.Unknown(demand.missing(circuit));
         if (motor.get().startsWithoutInrush()) return new Dips.Solved(motor.get(), List.of());
-        if (interrupted(state).contains(circuit.id())) return new Dips.Interrupted();
-        List<FactId> missing = missingOnTheWay(circuit, state);
-        if (!missing.isEmpty()) return new Dips.Unknown(missing);
-        return dips(group(circuit, state), motor.get(), state, bound);
+        return voltages.findObstacle(circuit, state)
+                .orElseGet(() -> dips(group(circuit, state), motor.get(), state, bound));
     }
 
     /** Whether it is known what the sources of an island give for good. */
@@ -120,7 +112,7 @@ public final class Starts {
     /**
      * The largest motor of a kind that starts at the terminals of a board or an inverter, by the worst figures of the table.
      *
-     * @param lines         the lines it lies on
+     * @param lines           the lines it lies on
      * @param largestDipRatio what the voltage of no board may fall by, over nominal
      * @throws IllegalArgumentException if no island source feeds the place, or what one gives is not known
      */
@@ -129,11 +121,10 @@ public final class Starts {
         List<FactId> missing = group.missing();
         if (!missing.isEmpty()) throw new IllegalArgumentException("%s is not known".formatted(missing));
         return largest(
-                group, motors.typical(place, lines, start, 1, RUNNING_POWER_FACTOR, Bound.WORST), largestDipRatio);
+                group,
+                motors.typical(place, lines, start, 1, RUNNING_POWER_FACTOR_RATIO, Bound.WORST),
+                largestDipRatio);
     }
-
-    /** Of small motors that run loaded (common practice). */
-    private static final double RUNNING_POWER_FACTOR = 0.8;
 
     private LargestStart largest(SourceGroup group, Motor kind, double largestDipRatio) {
         double bySourceA =
@@ -206,71 +197,7 @@ public final class Starts {
     }
 
     private Dips dips(SourceGroup group, Motor motor, OperatingState state, Bound bound) {
-        List<HouseLoad> loads = Base.beside(motor, group, demand, bound).loads(flows);
-        loads.removeIf(load -> interrupted(state).contains(load.thing().id()));
-        HouseFlowResult before = flows.flow(state, loads);
-        double nominalVoltageV = flows.nominalVoltageV();
-        Phasor start =
-                Currents.lagging(motor.startA(), motor.startPowerFactorRatio()).conjugate();
-        for (Conductor line : motor.lines())
-            loads.add(new HouseLoad(
-                    motor.thing(),
-                    line,
-                    start.real() * nominalVoltageV,
-                    start.imaginary() * nominalVoltageV,
-                    nominalVoltageV,
-                    HouseLoad.Behaviour.IMPEDANCE));
-        HouseFlowResult during = flows.flow(state, loads);
-        if (!(before instanceof HouseFlow quiet) || !(during instanceof HouseFlow busy))
-            return new Dips.Collapsed(motor);
-        List<Dips.Dip> dips = new ArrayList<>();
-        for (Board board : installation.boards())
-            findDip(board.id(), quiet, busy).ifPresent(dips::add);
-        if (motor.thing() instanceof Circuit circuit)
-            findDip(circuit.id(), quiet, busy).ifPresent(dips::add);
-        dips.sort(Comparator.comparingDouble((Dips.Dip dip) -> -dip.ratio()));
-        return new Dips.Solved(motor, dips);
-    }
-
-    private Optional<Dips.Dip> findDip(ThingId place, HouseFlow before, HouseFlow during) {
-        Dips.Dip worst = null;
-        for (Conductor line : installation.lines(place)) {
-            Optional<Phasor> quiet = before.findVoltageV(place, line);
-            Optional<Phasor> busy = during.findVoltageV(place, line);
-            if (quiet.isEmpty() || busy.isEmpty()) continue;
-            double beforeV = quiet.get().magnitude();
-            double duringV = busy.get().magnitude();
-            double ratio = (beforeV - duringV) / flows.nominalVoltageV();
-            if (worst == null || ratio > worst.ratio()) worst = new Dips.Dip(place, beforeV, duringV, ratio);
-        }
-        return Optional.ofNullable(worst);
-    }
-
-    /** Circuits whose neutral is not through: what they draw hangs on what else runs. */
-    private Set<ThingId> interrupted(OperatingState state) {
-        return interrupted.computeIfAbsent(state, each -> {
-            View view = installation.in(each);
-            Set<ThingId> found = new HashSet<>();
-            for (SourceGroup group : groups(each))
-                for (Circuit circuit : group.circuits())
-                    if ((circuit.has(Conductor.N) || circuit.has(Conductor.PEN))
-                            && view.findSource(circuit)
-                                    .flatMap(source -> view.findNeutralPath(source, circuit.id()))
-                                    .isEmpty()) found.add(circuit.id());
-            return found;
-        });
-    }
-
-    private List<FactId> missingOnTheWay(Circuit circuit, OperatingState state) {
-        View view = installation.in(state);
-        List<FactId> missing = new ArrayList<>(0);
-        for (Conductor line : installation.lines(circuit.id()))
-            for (ThingId source : view.sourcesAt(circuit.id(), line))
-                view.findLinePath(source, circuit.id(), line).ifPresent(path -> {
-                    for (Edge edge : path.edges())
-                        for (FactId fact : flows.missing(edge)) if (!missing.contains(fact)) missing.add(fact);
-                });
-        return missing;
+        return voltages.dips(motor, Base.beside(motor, group, demand, bound).loads(flows), state);
     }
 
     private List<SourceGroup> groups(OperatingState state) {
