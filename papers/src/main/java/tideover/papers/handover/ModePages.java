@@ -6,6 +6,7 @@ import java.util.Optional;
 import org.jspecify.annotations.Nullable;
 import tideover.engine.assessment.Assessment;
 import tideover.engine.assessment.StatePicture;
+import tideover.engine.assessment.Studies;
 import tideover.engine.installation.Installation;
 import tideover.engine.network.house.HouseFlow;
 import tideover.engine.network.house.PlaceFlow;
@@ -40,6 +41,7 @@ final class ModePages {
     /** Less is nothing anyone would notice [V]. */
     private static final double NOTICEABLE_V = 1;
 
+    private final Studies studies;
     private final Installation installation;
     private final Wording wording;
     private final NetworkWording flows;
@@ -49,13 +51,14 @@ final class ModePages {
 
     /** @param modes the states shown */
     ModePages(Assessment assessment, Wording wording, List<OperatingState> modes) {
+        this.studies = assessment.studies();
         this.installation = assessment.installation();
         this.wording = wording;
         this.flows = new NetworkWording(wording, installation);
         this.faults = new FaultWording(wording, installation);
         this.books = String.join(" < ", assessment.rules().layers());
         this.pictures = modes.stream()
-                .map(state -> StatePicture.of(assessment.studies(), state, installation.circuits(), 0))
+                .map(state -> StatePicture.of(studies, state, installation.circuits(), 0))
                 .toList();
     }
 
@@ -76,6 +79,7 @@ final class ModePages {
         }
         if (picture.feeding() instanceof HouseFlow flow) flows.rise(flow).ifPresent(said::add);
         picture.lostNeutrals().stream().limit(1).map(flows::of).forEach(said::add);
+        if (studies.faults() == null) said.add(wording.text("network.noFaults", books));
         return said.stream().map(wording::capitalised).toList();
     }
 
@@ -96,8 +100,10 @@ final class ModePages {
         return heads;
     }
 
+    /** One row for each circuit; none where the rule book says too little to compute anything. */
     List<CircuitFlow> circuits() {
         List<CircuitFlow> rows = new ArrayList<>();
+        if (studies.flow() == null && studies.faults() == null) return rows;
         for (Circuit circuit : installation.circuits()) {
             List<String> numbers = new ArrayList<>();
             List<Fault> ends = new ArrayList<>();

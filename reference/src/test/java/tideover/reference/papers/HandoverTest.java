@@ -17,6 +17,9 @@ import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.MethodSource;
 import tideover.engine.assessment.Assessment;
 import tideover.engine.installation.Installation;
+import tideover.engine.network.house.FlowStudy;
+import tideover.engine.network.house.HouseFlow;
+import tideover.engine.network.house.Regime;
 import tideover.engine.rules.Digest;
 import tideover.engine.rules.Finding;
 import tideover.engine.rules.Outcome;
@@ -25,6 +28,7 @@ import tideover.engine.site.Circuit;
 import tideover.engine.site.OperatingState;
 import tideover.engine.site.Site;
 import tideover.files.FieldTable;
+import tideover.papers.NetworkWording;
 import tideover.papers.Stamp;
 import tideover.papers.Wording;
 import tideover.papers.handover.Handover;
@@ -92,6 +96,30 @@ class HandoverTest {
                 assertThat(list.lastIndexOf(wording(assessment).name(circuit.id())))
                         .isGreaterThan(line);
         }
+    }
+
+    @ParameterizedTest
+    @MethodSource("houses")
+    void whatSourcesGiveIsSaidInTheSentencesOfTheCommandLine(Path house) {
+        Assessment assessment = assessment(house);
+        String paper = printed(house).text().replaceAll("\\s+", " ");
+        FlowStudy study = assessment.studies().flow();
+        if (study == null) {
+            assertThat(paper).contains("says nothing of coincidence");
+            return;
+        }
+        NetworkWording flows = new NetworkWording(WORDING, assessment.installation());
+        for (OperatingState mode : List.of(OperatingState.CONNECTED, OperatingState.ISLAND_GRID_DEAD))
+            assertThat(flows.sources((HouseFlow) study.flow(mode, Regime.DRAWING)))
+                    .isNotEmpty()
+                    .allSatisfy(sentence -> assertThat(paper).contains(sentence));
+    }
+
+    @Test
+    void eachCircuitOfTheTownHouseIsToldWhatEndsAFaultThere() {
+        // The site file: the inverter gives 24 A into a fault and shuts down within 0.15 s; RCDs act within 0.04 s.
+        assertThat(printed(Houses.TOWN_HOUSE).text())
+                .contains("Line to N, island, grid dead", "24 A · 0.15 s", "24 A · 0.04 s", "RCD FB1 Ground floor");
     }
 
     @ParameterizedTest
