@@ -1,5 +1,9 @@
 package tideover.papers.diagram;
 
+import tideover.papers.drawing.Ink;
+import tideover.papers.drawing.Pen;
+import tideover.papers.drawing.Weight;
+
 /**
  * A conductor seen along its way: u runs from the grid onwards, v to its left. Symbols are drawn once and stand on
  * conductors that run to the right or upwards.

@@ -1,6 +1,9 @@
 package tideover.papers.diagram;
 
 import java.util.List;
+import tideover.papers.drawing.Ink;
+import tideover.papers.drawing.Pen;
+import tideover.papers.drawing.Type;
 
 /** A thing on the sheet: how much room it takes, where its conductors enter and leave, and how it is painted. */
 abstract class Box {

@@ -5,6 +5,9 @@ import org.jspecify.annotations.Nullable;
 import tideover.engine.site.Thing;
 import tideover.papers.diagram.Graph.Node;
 import tideover.papers.diagram.Graph.Wire;
+import tideover.papers.drawing.Ink;
+import tideover.papers.drawing.Pen;
+import tideover.papers.drawing.Weight;
 
 /** Paints what runs between the boxes of one side: conductors, and busbars where several leave one thing. */
 final class Conductors {

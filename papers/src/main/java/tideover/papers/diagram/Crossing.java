@@ -11,8 +11,12 @@ import tideover.engine.site.IslandingSwitch;
 import tideover.engine.site.Thing;
 import tideover.engine.site.ThingId;
 import tideover.papers.diagram.Graph.Node;
-import tideover.papers.diagram.Pen.Face;
 import tideover.papers.diagram.Symbols.Mark;
+import tideover.papers.drawing.Ink;
+import tideover.papers.drawing.Pen;
+import tideover.papers.drawing.Pen.Face;
+import tideover.papers.drawing.Type;
+import tideover.papers.drawing.Weight;
 
 /** An islanding switch or a by-pass on the double line, perhaps with another one beside it. */
 final class Crossing {

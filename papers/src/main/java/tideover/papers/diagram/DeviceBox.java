@@ -11,8 +11,12 @@ import tideover.engine.site.OvercurrentDevice;
 import tideover.engine.site.OvercurrentKind;
 import tideover.engine.site.ResidualDevice;
 import tideover.engine.site.SurgeProtection;
-import tideover.papers.diagram.Pen.Face;
 import tideover.papers.diagram.Symbols.Mark;
+import tideover.papers.drawing.Ink;
+import tideover.papers.drawing.Pen;
+import tideover.papers.drawing.Pen.Face;
+import tideover.papers.drawing.Type;
+import tideover.papers.drawing.Weight;
 
 /** A meter, fuse, board or RCD group in the path: symbols on the conductor, cable above it, name and data below. */
 final class DeviceBox extends Box {

@@ -8,6 +8,9 @@ import tideover.engine.site.OperatingState;
 import tideover.engine.site.ThingId;
 import tideover.papers.Stamp;
 import tideover.papers.Wording;
+import tideover.papers.drawing.PdfPen;
+import tideover.papers.drawing.Pen;
+import tideover.papers.drawing.SvgPen;
 
 /**
  * The one-line diagram of an installation, of no state or in one operating state. Laid out once, painted as often as

@@ -5,6 +5,10 @@ import java.util.List;
 import tideover.engine.site.Thing;
 import tideover.papers.diagram.Graph.Node;
 import tideover.papers.diagram.Graph.Wire;
+import tideover.papers.drawing.Ink;
+import tideover.papers.drawing.Pen;
+import tideover.papers.drawing.Type;
+import tideover.papers.drawing.Weight;
 
 /** Paints the double line across the sheet with the islanding switches and by-passes that stand on it. */
 final class DoubleLine {

@@ -8,9 +8,13 @@ import tideover.engine.site.Isolator;
 import tideover.engine.site.OvercurrentDevice;
 import tideover.engine.site.OvercurrentKind;
 import tideover.engine.site.ResidualDevice;
-import tideover.papers.diagram.Pen.Anchor;
-import tideover.papers.diagram.Pen.Face;
 import tideover.papers.diagram.Symbols.Mark;
+import tideover.papers.drawing.Ink;
+import tideover.papers.drawing.Pen;
+import tideover.papers.drawing.Pen.Anchor;
+import tideover.papers.drawing.Pen.Face;
+import tideover.papers.drawing.Type;
+import tideover.papers.drawing.Weight;
 
 /** An inverter: batteries and modules enter left, its supply cable leaves right towards where it is connected. */
 final class InverterBox extends Box {

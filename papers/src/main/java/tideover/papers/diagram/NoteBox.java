@@ -2,8 +2,11 @@ package tideover.papers.diagram;
 
 import java.util.List;
 import tideover.engine.site.Thing;
-import tideover.papers.diagram.Pen.Anchor;
-import tideover.papers.diagram.Pen.Face;
+import tideover.papers.drawing.Ink;
+import tideover.papers.drawing.Pen;
+import tideover.papers.drawing.Pen.Anchor;
+import tideover.papers.drawing.Pen.Face;
+import tideover.papers.drawing.Type;
 
 /** A thing that has no place in the drawing because a fact about its place is missing. */
 final class NoteBox extends Box {

@@ -1,5 +1,7 @@
 package tideover.papers.diagram;
 
+import tideover.papers.drawing.Pen;
+
 /** Where a conductor leaves one side for the other: a point on the way to the double line. */
 final class PointBox extends Box {
 

@@ -3,6 +3,9 @@ package tideover.papers.diagram;
 import tideover.engine.installation.Installation;
 import tideover.papers.diagram.Graph.Node;
 import tideover.papers.diagram.Graph.Wire;
+import tideover.papers.drawing.Ink;
+import tideover.papers.drawing.Pen;
+import tideover.papers.drawing.Weight;
 
 /**
  * The drawing laid out on a sheet of paper: island side above the double line, grid side below it, circuits flush right.

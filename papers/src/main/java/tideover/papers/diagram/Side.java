@@ -1,5 +1,7 @@
 package tideover.papers.diagram;
 
+import tideover.papers.drawing.Ink;
+
 /** Which side of the double line. */
 enum Side {
     /** Behind an islanding switch: above the line. */

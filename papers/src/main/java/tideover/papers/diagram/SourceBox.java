@@ -7,9 +7,13 @@ import tideover.engine.site.Battery;
 import tideover.engine.site.Isolator;
 import tideover.engine.site.PvArray;
 import tideover.engine.site.Thing;
-import tideover.papers.diagram.Pen.Anchor;
-import tideover.papers.diagram.Pen.Face;
 import tideover.papers.diagram.Symbols.Mark;
+import tideover.papers.drawing.Ink;
+import tideover.papers.drawing.Pen;
+import tideover.papers.drawing.Pen.Anchor;
+import tideover.papers.drawing.Pen.Face;
+import tideover.papers.drawing.Type;
+import tideover.papers.drawing.Weight;
 
 /**
  * A battery or PV modules, before their inverter. Always drawn as live: modules are while there is light, batteries

@@ -7,10 +7,14 @@ import tideover.engine.site.Conductor;
 import tideover.engine.site.OperatingState;
 import tideover.engine.site.ThingId;
 import tideover.papers.Stamp;
-import tideover.papers.diagram.Pen.Anchor;
-import tideover.papers.diagram.Pen.Face;
 import tideover.papers.diagram.Symbols.Mark;
 import tideover.papers.diagram.Symbols.Position;
+import tideover.papers.drawing.Ink;
+import tideover.papers.drawing.Pen;
+import tideover.papers.drawing.Pen.Anchor;
+import tideover.papers.drawing.Pen.Face;
+import tideover.papers.drawing.Type;
+import tideover.papers.drawing.Weight;
 
 /** The strip at the foot of the sheet: legend left, title block right (fields after ISO 7200). */
 final class Strip {

@@ -1,6 +1,8 @@
 package tideover.papers.diagram;
 
 import tideover.engine.site.Thing;
+import tideover.papers.drawing.Ink;
+import tideover.papers.drawing.Weight;
 
 /** How a conductor is drawn. */
 record Stroke(Ink ink, Weight weight) {

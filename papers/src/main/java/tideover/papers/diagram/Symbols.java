@@ -3,6 +3,7 @@ package tideover.papers.diagram;
 import java.util.List;
 import tideover.engine.site.Conductor;
 import tideover.engine.site.LoadKind;
+import tideover.papers.drawing.Type;
 
 /**
  * Symbols after IEC 60617 (from memory). Each stands on its conductor from u = 0 to the length it returns, leads

@@ -1,4 +1,4 @@
-package tideover.papers.diagram;
+package tideover.papers.drawing;
 
 import java.io.IOException;
 import java.io.InputStream;
@@ -9,16 +9,16 @@ import org.apache.fontbox.ttf.CmapLookup;
 import org.apache.fontbox.ttf.TTFParser;
 import org.apache.fontbox.ttf.TrueTypeFont;
 import org.apache.pdfbox.io.RandomAccessReadBuffer;
-import tideover.papers.diagram.Pen.Face;
+import tideover.papers.drawing.Pen.Face;
 
 /** The typeface of all papers: how wide texts run, and the files it comes in. */
-final class Type {
+public final class Type {
 
     /** Size of all common text [mm]: capitals come out 2 mm high. */
-    static final double SIZE = 3.0;
+    public static final double SIZE = 3.0;
 
     /** From base line to base line [mm]. */
-    static final double LEADING = 3.75;
+    public static final double LEADING = 3.75;
 
     private static final Type[] TYPES = new Type[Face.values().length];
 
@@ -56,12 +56,12 @@ final class Type {
     }
 
     /** Whether the typeface has a sign. */
-    static boolean has(Face face, int character) {
+    public static boolean has(Face face, int character) {
         return of(face).glyphs.getGlyphId(character) != 0;
     }
 
     /** Width of a text [mm] at a size [mm]. */
-    static double width(Face face, double size, String text) {
+    public static double width(Face face, double size, String text) {
         return of(face).width(text) * size;
     }
 
@@ -77,7 +77,7 @@ final class Type {
     }
 
     /** Breaks a text into lines no wider than this [mm] where its words allow. */
-    static List<String> wrapped(Face face, double size, String text, double width) {
+    public static List<String> wrapped(Face face, double size, String text, double width) {
         List<String> lines = new ArrayList<>();
         String line = "";
         for (String word : text.split(" ")) {
@@ -93,7 +93,7 @@ final class Type {
     }
 
     /** The text, shortened with an ellipsis to fit this width [mm]. */
-    static String fitted(Face face, double size, String text, double width) {
+    public static String fitted(Face face, double size, String text, double width) {
         if (width(face, size, text) <= width) return text;
         int end = text.length();
         while (end > 1 && width(face, size, text.substring(0, end).stripTrailing() + "…") > width) end--;

@@ -1,4 +1,4 @@
-package tideover.papers.diagram;
+package tideover.papers.drawing;
 
 import java.io.ByteArrayOutputStream;
 import java.io.IOException;
@@ -12,7 +12,7 @@ import org.apache.fontbox.ttf.TTFSubsetter;
  * Writes SVG 1.1: real text, lengths in millimetres, the same bytes for the same sheet. The glyphs used are embedded, so
  * that the drawing looks alike everywhere.
  */
-final class SvgPen implements Pen {
+public final class SvgPen implements Pen {
 
     private final StringBuilder body = new StringBuilder(1 << 17);
     private final Set<Integer> regular = new TreeSet<>();
@@ -85,7 +85,7 @@ final class SvgPen implements Pen {
     }
 
     /** The whole file. */
-    String finished(double width, double height, String language, String title, String description) {
+    public String finished(double width, double height, String language, String title, String description) {
         StringBuilder svg = new StringBuilder(body.length() + (1 << 16));
         svg.append(
                         "<?xml version=\"1.0\" encoding=\"UTF-8\"?>\n<svg xmlns=\"http://www.w3.org/2000/svg\" version=\"1.1\"")

@@ -1,4 +1,4 @@
-package tideover.papers.diagram;
+package tideover.papers.drawing;
 
 import java.awt.Color;
 import java.io.IOException;
@@ -15,7 +15,7 @@ import org.apache.pdfbox.pdmodel.font.PDType0Font;
 import org.apache.pdfbox.util.Matrix;
 
 /** Paints a sheet into a page of a PDF document: real text in the embedded typeface, lines as lines. */
-final class PdfPen implements Pen, AutoCloseable {
+public final class PdfPen implements Pen, AutoCloseable {
 
     private static final float POINTS_PER_MM = 72 / 25.4f;
 
@@ -28,7 +28,7 @@ final class PdfPen implements Pen, AutoCloseable {
     private final Map<Face, PDFont> fonts = new EnumMap<>(Face.class);
 
     /** Begins behind what is on the page already; its upper left corner is that of the page. */
-    PdfPen(PDDocument document, PDPage page) {
+    public PdfPen(PDDocument document, PDPage page) {
         try {
             for (Face face : Face.values())
                 try (InputStream bytes = Type.open(face)) {

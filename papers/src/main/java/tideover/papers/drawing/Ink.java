@@ -1,7 +1,7 @@
-package tideover.papers.diagram;
+package tideover.papers.drawing;
 
 /** What a colour means. Each also shows without colour: by weight, dashes, hatch or words. */
-enum Ink {
+public enum Ink {
     /** Facts and frames. */
     BLACK("k", 0x1d2327),
     /** What stays on: the island side. */

@@ -1,7 +1,7 @@
-package tideover.papers.diagram;
+package tideover.papers.drawing;
 
 /** Draws on a sheet. All lengths in millimetres; x to the right, y downwards from the upper left corner. */
-interface Pen {
+public interface Pen {
 
     /** Where a text stands against its point. */
     enum Anchor {

@@ -1,7 +1,7 @@
-package tideover.papers.diagram;
+package tideover.papers.drawing;
 
 /** Weight and kind of a line. */
-enum Weight {
+public enum Weight {
     /** Frames, strokes on conductors. */
     HAIR("h", 0.2, false),
     /** Conductors and symbols. */
@@ -16,7 +16,7 @@ enum Weight {
     DASHED("o", 0.25, true);
 
     /** Dash and gap [mm]. */
-    static final double DASH = 1.3;
+    public static final double DASH = 1.3;
 
     private final String letter;
     private final double width;
@@ -34,11 +34,11 @@ enum Weight {
     }
 
     /** Line width [mm]. */
-    double width() {
+    public double width() {
         return width;
     }
 
-    boolean isDashed() {
+    public boolean isDashed() {
         return dashed;
     }
 }

@@ -1,0 +1,8 @@
+/**
+ * What all drawings are made with: a pen that writes SVG or into a PDF page, inks, line weights and the typeface. Lengths in
+ * millimetres; looks as the papers have them. No formulas live here.
+ */
+@NullMarked
+package tideover.papers.drawing;
+
+import org.jspecify.annotations.NullMarked;
