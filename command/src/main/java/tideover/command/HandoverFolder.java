@@ -8,6 +8,7 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import tideover.engine.assessment.Assessment;
+import tideover.engine.protection.selectivity.TimeCurrentPath;
 import tideover.engine.rules.RuleBook;
 import tideover.engine.site.OperatingState;
 import tideover.files.SiteFileResult;
@@ -17,14 +18,19 @@ import tideover.papers.handover.Handover;
 /** The papers of a site in one folder: the handover file, and beside it what machines and other programs read. */
 final class HandoverFolder {
 
+    /** More sheets than this nobody compares. */
+    private static final int MOST_CURVES = 6;
+
     private final Desk desk;
     private final SiteFileResult.Readable file;
     private final Assessment assessment;
+    private final List<TimeCurrentPath> curves;
 
     HandoverFolder(Desk desk, SiteFileResult.Readable file, RuleBook rules) {
         this.desk = desk;
         this.file = file;
         this.assessment = desk.assessor().explain(file.site(), rules);
+        this.curves = desk.assessor().curves(assessment).ofStayingCircuits(MOST_CURVES);
     }
 
     boolean requiredMet() {
@@ -34,7 +40,8 @@ final class HandoverFolder {
     /** Makes everything, then writes it. @return the files written */
     List<Path> write(Path folder) {
         Map<String, byte[]> papers = new LinkedHashMap<>();
-        Handover handover = Handover.of(assessment, desk.wording(), desk.stamp(file));
+        Handover handover =
+                Handover.of(assessment, desk.wording(), desk.stamp(file)).with(curves);
         papers.put("handover.pdf", handover.pdf());
         papers.put("findings.json", utf8(new AssessmentJson(desk.wording(), assessment, file.digest()).text()));
         papers.put("site.json", utf8(new SiteWriter(desk.fields()).canonicalJson(file.site())));

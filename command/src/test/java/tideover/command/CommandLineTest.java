@@ -98,6 +98,23 @@ class CommandLineTest {
     }
 
     @Test
+    void aTimeCurrentSheetIsDrawnOfACircuit() throws IOException {
+        Path drawing = folder.resolve("curves.svg");
+        assertThat(run("draw", EXAMPLES.resolve("terrace.yaml"), "--curves", "kitchen-sockets", "-o", drawing))
+                .isZero();
+        assertThat(Files.readString(drawing)).contains("Kitchen sockets", "FC1 Back-up fuse");
+    }
+
+    @Test
+    void aCircuitThatIsNotThereIsRefusedWithThoseThatAre() {
+        Path drawing = folder.resolve("curves.svg");
+        assertThat(run("draw", EXAMPLES.resolve("terrace.yaml"), "--curves", "sauna", "-o", drawing))
+                .isEqualTo(2);
+        assertThat(err.toString()).contains("no circuit with the id sauna", "kitchen-sockets");
+        assertThat(drawing).doesNotExist();
+    }
+
+    @Test
     void aFileThatCannotBeWrittenIsSaidInASentence() throws IOException {
         Path file = folder.resolve("file");
         Files.writeString(file, "");

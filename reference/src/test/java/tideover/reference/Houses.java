@@ -15,6 +15,7 @@ import java.util.stream.Stream;
 import tideover.engine.assessment.Assessment;
 import tideover.engine.assessment.Assessor;
 import tideover.engine.assessment.Studies;
+import tideover.engine.protection.selectivity.TimeCurrentPaths;
 import tideover.engine.rules.RuleBook;
 import tideover.engine.site.FactId;
 import tideover.engine.site.Site;
@@ -149,6 +150,11 @@ public final class Houses {
     /** What the checks ask of. */
     public static Studies studies(Site site) {
         return ASSESSOR.studies(site, rules(site));
+    }
+
+    /** What belongs on the time–current sheets of a judged house. */
+    public static TimeCurrentPaths curves(Assessment assessment) {
+        return ASSESSOR.curves(assessment);
     }
 
     public static Assessment explain(Site site) {

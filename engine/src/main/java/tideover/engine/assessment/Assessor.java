@@ -17,6 +17,7 @@ import tideover.engine.protection.Tables;
 import tideover.engine.protection.overload.OverloadChecks;
 import tideover.engine.protection.residual.ResidualChecks;
 import tideover.engine.protection.selectivity.SelectivityChecks;
+import tideover.engine.protection.selectivity.TimeCurrentPaths;
 import tideover.engine.protection.shortcircuit.ShortCircuitChecks;
 import tideover.engine.rules.Check;
 import tideover.engine.rules.Finding;
@@ -67,6 +68,12 @@ public final class Assessor {
     /** What the checks ask of, for whoever wants to know more than they say. */
     public Studies studies(Site site, RuleBook rules) {
         return Studies.of(Installation.of(site), rules, tables);
+    }
+
+    /** What belongs on the time–current sheets of a judged site. */
+    public TimeCurrentPaths curves(Assessment assessment) {
+        return new TimeCurrentPaths(
+                assessment.installation(), tables, assessment.studies().faults());
     }
 
     private Assessment assess(Site site, RuleBook rules, Judging.Calculations calculations) {

@@ -13,7 +13,9 @@ public enum Ink {
     /** Danger. */
     STOP("s", 0x9b1c31),
     /** Without voltage in the state drawn. */
-    DEAD("d", 0x7b8288);
+    DEAD("d", 0x7b8288),
+    /** Rulings to read values by. */
+    RULE("r", 0xc9c2b0);
 
     private final String letter;
     private final int rgb;

@@ -12,6 +12,7 @@ import org.apache.pdfbox.pdmodel.PDPageContentStream;
 import org.apache.pdfbox.pdmodel.PDPageContentStream.AppendMode;
 import org.apache.pdfbox.pdmodel.font.PDFont;
 import org.apache.pdfbox.pdmodel.font.PDType0Font;
+import org.apache.pdfbox.pdmodel.graphics.state.PDExtendedGraphicsState;
 import org.apache.pdfbox.util.Matrix;
 
 /** Paints a sheet into a page of a PDF document: real text in the embedded typeface, lines as lines. */
@@ -29,6 +30,11 @@ public final class PdfPen implements Pen, AutoCloseable {
 
     /** Begins behind what is on the page already; its upper left corner is that of the page. */
     public PdfPen(PDDocument document, PDPage page) {
+        this(document, page, 0);
+    }
+
+    /** The same for a drawing that begins further right, by this [mm]. */
+    public PdfPen(PDDocument document, PDPage page, double right) {
         try {
             for (Face face : Face.values())
                 try (InputStream bytes = Type.open(face)) {
@@ -36,7 +42,12 @@ public final class PdfPen implements Pen, AutoCloseable {
                 }
             content = new PDPageContentStream(document, page, AppendMode.APPEND, true, true);
             content.transform(new Matrix(
-                    POINTS_PER_MM, 0, 0, -POINTS_PER_MM, 0, page.getMediaBox().getHeight()));
+                    POINTS_PER_MM,
+                    0,
+                    0,
+                    -POINTS_PER_MM,
+                    (float) right * POINTS_PER_MM,
+                    page.getMediaBox().getHeight()));
         } catch (IOException e) {
             throw failed(e);
         }
@@ -75,6 +86,20 @@ public final class PdfPen implements Pen, AutoCloseable {
             content.moveTo((float) xy[0], (float) xy[1]);
             for (int i = 2; i < xy.length; i += 2) content.lineTo((float) xy[i], (float) xy[i + 1]);
             content.fill();
+        } catch (IOException e) {
+            throw failed(e);
+        }
+    }
+
+    @Override
+    public void wash(Ink ink, double... xy) {
+        try {
+            content.saveGraphicsState();
+            PDExtendedGraphicsState light = new PDExtendedGraphicsState();
+            light.setNonStrokingAlphaConstant(SvgPen.WASH);
+            content.setGraphicsStateParameters(light);
+            area(ink, xy);
+            content.restoreGraphicsState();
         } catch (IOException e) {
             throw failed(e);
         }

@@ -28,6 +28,9 @@ public interface Pen {
     /** A filled polygon. */
     void area(Ink ink, double... xy);
 
+    /** A polygon filled so lightly that what lies under it stays legible. */
+    void wash(Ink ink, double... xy);
+
     /** A run of cubic Bézier curves: first point, then two control points and an end point each. */
     void curve(Ink ink, Weight weight, double... xy);
 

@@ -14,6 +14,9 @@ import org.apache.fontbox.ttf.TTFSubsetter;
  */
 public final class SvgPen implements Pen {
 
+    /** Share of colour in a wash. */
+    static final float WASH = 0.13f;
+
     private final StringBuilder body = new StringBuilder(1 << 17);
     private final Set<Integer> regular = new TreeSet<>();
     private final Set<Integer> bold = new TreeSet<>();
@@ -41,7 +44,16 @@ public final class SvgPen implements Pen {
 
     @Override
     public void area(Ink ink, double... xy) {
-        body.append("<path class=\"t").append(ink.letter()).append("\" d=\"M");
+        polygon("t" + ink.letter(), xy);
+    }
+
+    @Override
+    public void wash(Ink ink, double... xy) {
+        polygon("t" + ink.letter() + " a", xy);
+    }
+
+    private void polygon(String look, double... xy) {
+        body.append("<path class=\"").append(look).append("\" d=\"M");
         for (int i = 0; i < xy.length; i += 2) point(i == 0 ? "" : "L", xy, i);
         body.append("Z\"/>\n");
     }
@@ -110,6 +122,7 @@ public final class SvgPen implements Pen {
         rule(svg, "text", "font-family:\"Atkinson Hyperlegible Next\",\"DejaVu Sans\",sans-serif");
         rule(svg, ".w", "font-weight:600");
         rule(svg, "path", "fill:none");
+        rule(svg, ".a", "fill-opacity:" + WASH);
         for (Ink ink : Ink.values()) {
             String colour = "#%06x".formatted(ink.rgb());
             rule(svg, ".l" + ink.letter(), "stroke:" + colour);

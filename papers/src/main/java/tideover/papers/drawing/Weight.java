@@ -2,6 +2,8 @@ package tideover.papers.drawing;
 
 /** Weight and kind of a line. */
 public enum Weight {
+    /** Rulings. */
+    FINE("e", 0.1, false),
     /** Frames, strokes on conductors. */
     HAIR("h", 0.2, false),
     /** Conductors and symbols. */

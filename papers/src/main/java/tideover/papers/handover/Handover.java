@@ -11,6 +11,7 @@ import org.apache.pdfbox.pdmodel.PDPage;
 import org.apache.pdfbox.pdmodel.common.PDRectangle;
 import tideover.engine.assessment.Assessment;
 import tideover.engine.installation.Installation;
+import tideover.engine.protection.selectivity.TimeCurrentPath;
 import tideover.engine.rules.Outcome;
 import tideover.engine.rules.PhraseArg;
 import tideover.engine.rules.Verification;
@@ -18,12 +19,14 @@ import tideover.engine.site.OperatingState;
 import tideover.engine.site.ThingId;
 import tideover.papers.Stamp;
 import tideover.papers.Wording;
+import tideover.papers.curves.CurveSheet;
 import tideover.papers.diagram.Diagram;
 import tideover.papers.handover.CircuitList.Where;
 
 /**
- * The handover file of a site: verdict, cautions, open questions, diagram, circuits, currents and faults in both modes,
- * findings with their calculations, facts with their origin, assumptions, sources, and the letter to the grid operator where there is something to ask.
+ * The handover file of a site: verdict, cautions, open questions, diagram, time–current sheets, circuits, currents and faults
+ * in both modes, findings with their calculations, facts with their origin, assumptions, sources, and the letter to the grid
+ * operator where there is something to ask.
  */
 public final class Handover {
 
@@ -31,6 +34,9 @@ public final class Handover {
 
     /** Of A3 landscape, for which the template leaves pages free [mm]; larger drawings make the page larger. */
     private static final double SHEET_WIDTH_MM = 420;
+
+    /** Two sheets of A4 upright lie side by side on A3. */
+    private static final int CURVES_ON_PAGE = 2;
 
     /** What the template shows; lists may be empty, and so may texts. */
     record Content(
@@ -50,6 +56,7 @@ public final class Handover {
             List<String> topics,
             String topicsHeading,
             List<String> sheets,
+            List<String> curves,
             List<CircuitList.Part> circuits,
             List<ModePages.Mode> modes,
             List<String> flowHeads,
@@ -71,12 +78,14 @@ public final class Handover {
     private final Assessment assessment;
     private final Wording wording;
     private final Stamp stamp;
+    private final List<CurveSheet> curves;
     private final FutureTask<Diagram> diagram;
 
-    private Handover(Assessment assessment, Wording wording, Stamp stamp) {
+    private Handover(Assessment assessment, Wording wording, Stamp stamp, List<CurveSheet> curves) {
         this.assessment = assessment;
         this.wording = wording.with(assessment.installation());
         this.stamp = stamp;
+        this.curves = List.copyOf(curves);
         this.diagram = new FutureTask<>(() -> Diagram.of(assessment.installation(), this.wording, stamp));
     }
 
@@ -86,7 +95,14 @@ public final class Handover {
      * @param assessment with calculations, which are printed
      */
     public static Handover of(Assessment assessment, Wording wording, Stamp stamp) {
-        return new Handover(assessment, wording, stamp);
+        return new Handover(assessment, wording, stamp, List.of());
+    }
+
+    /** The same with time–current sheets in it. */
+    public Handover with(List<TimeCurrentPath> paths) {
+        List<CurveSheet> sheets = new ArrayList<>();
+        for (TimeCurrentPath path : paths) sheets.add(CurveSheet.of(path, assessment, wording, stamp));
+        return new Handover(assessment, wording, stamp, sheets);
     }
 
     /** The drawing in it, of no state yet. Laid out once. */
@@ -118,13 +134,26 @@ public final class Handover {
     /** Draws on the pages left free: no others are as wide as the smallest sheet. */
     private void draw(PDDocument pdf) {
         Iterator<OperatingState> states = drawn().iterator();
+        Iterator<CurveSheet> sheets = curves.iterator();
         for (PDPage page : pdf.getPages()) {
             if (page.getMediaBox().getWidth() < SHEET_WIDTH_MM * POINTS_PER_MM - 1) continue;
+            if (!states.hasNext()) {
+                for (int side = 0; side < CURVES_ON_PAGE && sheets.hasNext(); side++)
+                    sheets.next().paintOn(pdf, page, side * CurveSheet.WIDTH_MM);
+                continue;
+            }
             Diagram drawing = diagram().in(states.next());
             page.setMediaBox(new PDRectangle(
                     (float) (drawing.widthMm() * POINTS_PER_MM), (float) (drawing.heightMm() * POINTS_PER_MM)));
             drawing.paintOn(pdf, page);
         }
+    }
+
+    /** Ids of the pages with time–current sheets. */
+    private List<String> curvePages() {
+        List<String> pages = new ArrayList<>();
+        for (int i = 0; i < curves.size(); i += CURVES_ON_PAGE) pages.add(i == 0 ? "curves" : "curves-" + i);
+        return pages;
     }
 
     /** The states drawn: the two modes. */
@@ -161,6 +190,7 @@ public final class Handover {
                 questions.topics(),
                 wording.text("report.limits", PhraseArg.verbatim(rules()), PhraseArg.count(questions.openForLimits())),
                 sheets,
+                curvePages(),
                 circuits.parts(),
                 modes.modes(),
                 modes.flowHeads(),
@@ -205,6 +235,7 @@ public final class Handover {
         contents.add(chapter("verdict"));
         contents.add(chapter("questions", PhraseArg.count(counts.getOrDefault(Outcome.OPEN, 0))));
         contents.add(chapter("diagram"));
+        if (!curves.isEmpty()) contents.add(chapter("curves", PhraseArg.count(curves.size())));
         contents.add(chapter(
                 "circuits", PhraseArg.count(assessment.installation().circuits().size())));
         contents.add(chapter("network", PhraseArg.count(drawn().size())));

@@ -172,6 +172,21 @@ final class DrawnSheet {
         return Float.parseFloat(svg.getDocumentElement().getAttribute("height").replace("mm", ""));
     }
 
+    /** A place on the sheet. */
+    record Point(float x, float y) {}
+
+    /** All corners of the lines drawn for one thing, by the id of its group. */
+    List<Point> corners(String group) {
+        List<Point> corners = new ArrayList<>();
+        for (Element element : elements("path")) {
+            if (!((Element) element.getParentNode()).getAttribute("id").equals(group)) continue;
+            Matcher point = POINT.matcher(element.getAttribute("d"));
+            while (point.find())
+                corners.add(new Point(Float.parseFloat(point.group(2)), Float.parseFloat(point.group(3))));
+        }
+        return corners;
+    }
+
     /** Titles of the things drawn, in full. */
     List<String> titles() {
         return elements("title").stream().map(Element::getTextContent).toList();

@@ -108,7 +108,8 @@ public record IslandShortCircuit(
         return Optional.empty();
     }
 
-    private static @Nullable Double currentA(Inverter inverter) {
+    /** Current into a short circuit; where its maker states none, what it gives all the time [A]. */
+    static @Nullable Double currentA(Inverter inverter) {
         return inverter.faultCurrentA() == null ? inverter.lineCurrentA() : inverter.faultCurrentA();
     }
 }
