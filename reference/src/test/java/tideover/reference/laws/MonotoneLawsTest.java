@@ -82,6 +82,7 @@ class MonotoneLawsTest {
         Drawn kitchenLength = Drawn.between("kitchen.cable.lengthM", 1, 80);
         Drawn kitchenSection = Drawn.of("kitchen.cable.crossSectionMm2", SECTIONS);
         Drawn kitchenBreaker = Drawn.of("kitchen.protection.ratedCurrentA", BREAKERS);
+        Drawn limitingClass = Drawn.of("kitchen.protection.energyLimitingClass", List.of(3, 2));
         Drawn rating = Drawn.of("annex-board.rcd.ratedResidualCurrentA", RCD_RATINGS);
         Drawn electrode = Drawn.between("electrode.resistanceOhm", 1, 2500);
         Drawn faultA = Drawn.between("inverter.faultCurrentA", 400, 15);
@@ -302,7 +303,37 @@ class MonotoneLawsTest {
                 "kitchen",
                 Drawn.of("kitchen.cable.protectiveCrossSectionMm2", SECTIONS),
                 kitchenSection,
-                kitchenLength));
+                kitchenLength,
+                limitingClass));
+        Drawn breaks =
+                Drawn.of("kitchen.protection.breakingCapacityA", List.of(25000.0, 10000.0, 6000.0, 3000.0, 1500.0));
+        Drawn strength = Drawn.between("supply.prospectiveCurrentA", 400, 16000);
+        laws.add(Law.of(
+                "a device that breaks less never helps",
+                HOUSE,
+                "shortCircuit.breakingCapacity",
+                "kitchen",
+                breaks,
+                strength));
+        laws.add(Law.of(
+                "a stronger network never helps", HOUSE, "shortCircuit.breakingCapacity", "kitchen", strength, breaks));
+        laws.add(Law.of(
+                "a thinner cable never helps",
+                HOUSE,
+                "shortCircuit.conductor",
+                "kitchen",
+                kitchenSection,
+                kitchenLength,
+                kitchenBreaker,
+                limitingClass));
+        laws.add(Law.of(
+                "a stronger source never helps",
+                HOUSE,
+                "shortCircuit.island",
+                "inverter",
+                Drawn.between("inverter.faultCurrentA", 15, 120),
+                Drawn.between("inverter.shutOffTimeS", 0.05, 10),
+                Drawn.of("inverter.cable.crossSectionMm2", SECTIONS)));
         return laws;
     }
 
