@@ -3,7 +3,8 @@ package tideover.engine.network.flow;
 /** The equations of a network in factors L·D·Lᵀ, complex and symmetric; solves for any right-hand side. */
 final class Factors {
 
-    private final Elimination shape;
+    private final int[] start;
+    private final int[] row;
     private final double[] pivotR;
     private final double[] pivotX;
     private final double[] lowerR;
@@ -13,17 +14,62 @@ final class Factors {
      * @param diagonalR overwritten, as are the others
      */
     Factors(Elimination shape, double[] diagonalR, double[] diagonalX, double[] offR, double[] offX) {
-        this.shape = shape;
-        pivotR = diagonalR;
-        pivotX = diagonalX;
-        lowerR = offR;
-        lowerX = offX;
-        factorise();
+        this(shape.start, shape.row, diagonalR, diagonalX, offR, offX);
+        factorise(shape.target);
     }
 
-    private void factorise() {
-        int[] start = shape.start;
-        int[] target = shape.target;
+    private Factors(int[] start, int[] row, double[] pivotR, double[] pivotX, double[] lowerR, double[] lowerX) {
+        this.start = start;
+        this.row = row;
+        this.pivotR = pivotR;
+        this.pivotX = pivotX;
+        this.lowerR = lowerR;
+        this.lowerX = lowerX;
+    }
+
+    /** Marks the unknowns that those marked lead to in the elimination: together they can be solved for alone. */
+    void close(boolean[] marked) {
+        for (int k = 0; k < marked.length; k++) if (marked[k] && start[k] < start[k + 1]) marked[row[start[k]]] = true;
+    }
+
+    /**
+     * The part that solves for some unknowns where all right-hand sides lie among them.
+     *
+     * @param kept closed as by {@link #close}
+     * @param position of each kept unknown in the part
+     */
+    Factors part(boolean[] kept, int[] position) {
+        int unknowns = 0;
+        int entries = 0;
+        for (int k = 0; k < kept.length; k++) {
+            if (!kept[k]) continue;
+            unknowns++;
+            entries += start[k + 1] - start[k];
+        }
+        Factors part = new Factors(
+                new int[unknowns + 1],
+                new int[entries],
+                new double[unknowns],
+                new double[unknowns],
+                new double[entries],
+                new double[entries]);
+        int unknown = 0;
+        int entry = 0;
+        for (int k = 0; k < kept.length; k++) {
+            if (!kept[k]) continue;
+            part.pivotR[unknown] = pivotR[k];
+            part.pivotX[unknown] = pivotX[k];
+            for (int a = start[k]; a < start[k + 1]; a++) {
+                part.row[entry] = position[row[a]];
+                part.lowerR[entry] = lowerR[a];
+                part.lowerX[entry++] = lowerX[a];
+            }
+            part.start[++unknown] = entry;
+        }
+        return part;
+    }
+
+    private void factorise(int[] target) {
         int t = 0;
         for (int k = 0; k < pivotR.length; k++) {
             double square = pivotR[k] * pivotR[k] + pivotX[k] * pivotX[k];
@@ -59,8 +105,6 @@ final class Factors {
 
     /** The first half of a solution. What is zero before the first other number of a right-hand side stays so. */
     void forward(double[] xR, double[] xX) {
-        int[] start = shape.start;
-        int[] row = shape.row;
         for (int k = 0; k < pivotR.length; k++) {
             double vR = xR[k];
             double vX = xX[k];
@@ -74,8 +118,6 @@ final class Factors {
 
     /** The second half. */
     void backward(double[] xR, double[] xX) {
-        int[] start = shape.start;
-        int[] row = shape.row;
         for (int k = pivotR.length - 1; k >= 0; k--) {
             double vR = xR[k] * pivotR[k] - xX[k] * pivotX[k];
             double vX = xR[k] * pivotX[k] + xX[k] * pivotR[k];

@@ -28,6 +28,9 @@ public final class FourWireNetwork {
     final LoadTable loads;
     final Shape shape;
 
+    /** With the loads as they were when the network was built. */
+    final LoadedFactors loaded;
+
     /** Branches that act on each other: their common admittance, by row and column of the listed branches. */
     record Coupling(List<Integer> branches, List<List<Phasor>> siemens) {}
 
@@ -56,6 +59,7 @@ public final class FourWireNetwork {
         for (int i = 0; i < count; i++) joins[i] = !coupled[i] && ohmR[i] + Math.abs(ohmX[i]) < JOINING_OHM;
         loads = new LoadTable(builder.loads);
         shape = new Shape(this);
+        loaded = new LoadedFactors(this);
     }
 
     private FourWireNetwork(FourWireNetwork other, LoadTable loads) {
@@ -70,6 +74,7 @@ public final class FourWireNetwork {
         coupled = other.coupled;
         couplings = other.couplings;
         shape = other.shape;
+        loaded = other.loaded;
         this.loads = loads;
     }
 

@@ -78,6 +78,8 @@ final class LoadTable {
     double factor(int load, double squareV2) {
         double rated = ratedVoltageV[load];
         if (impedanceRatio[load] == 1) return 1 / (rated * rated);
+        double low = PowerLoad.LOW_VOLTAGE_RATIO * rated;
+        if (powerRatio[load] == 1) return 1 / Math.max(squareV2, low * low);
         double ratio = Math.sqrt(squareV2) / rated;
         double at = Math.max(ratio, PowerLoad.LOW_VOLTAGE_RATIO);
         return (powerRatio[load] + at * (currentRatio[load] + at * impedanceRatio[load])) / (at * at * rated * rated);
