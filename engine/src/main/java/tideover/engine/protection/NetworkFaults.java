@@ -151,8 +151,9 @@ final class NetworkFaults implements FaultCourses {
         List<Short> shorts = shorts(spot, ready.house());
         if (shorts.isEmpty()) return null;
         FaultFlow driven = ready.faults().fault(shorts);
-        double loopOhm =
-                Settled.of(driven.drivingVoltageV(0) / driven.shortCurrentA(0).magnitude());
+        // Three lines: each carries what the voltage to neutral drives.
+        double drivingV = driven.drivingVoltageV(0) / (shorts.size() == 1 ? 1 : Math.sqrt(3));
+        double loopOhm = Settled.of(drivingV / currentA(driven, shorts.size()));
         Limit limit = limit(ready.house(), driven);
         FaultFlow flow = limit.ratio < 1 ? driven.lowered(limit.ratio) : driven;
         double currentA = Settled.of(currentA(flow, shorts.size()));
@@ -212,7 +213,12 @@ final class NetworkFaults implements FaultCourses {
             case THREE_LINES -> {
                 int second = house.point(place, Terminals.OUTGOING, spot.lines().get(1));
                 int third = house.point(place, Terminals.OUTGOING, spot.lines().get(2));
-                yield List.of(new Short(first, second, spot.faultOhm()), new Short(second, third, spot.faultOhm()));
+                // A delta of three times the resistance is the star that a fault of three lines makes.
+                double deltaOhm = 3 * spot.faultOhm();
+                yield List.of(
+                        new Short(first, second, deltaOhm),
+                        new Short(second, third, deltaOhm),
+                        new Short(third, first, deltaOhm));
             }
         };
     }
@@ -221,9 +227,15 @@ final class NetworkFaults implements FaultCourses {
         return from < 0 || to < 0 ? List.of() : List.of(new Short(from, to, ohm));
     }
 
+    /** Through the fault; of three lines the largest. */
     private static double currentA(FaultFlow flow, int shorts) {
-        double firstA = flow.shortCurrentA(0).magnitude();
-        return shorts == 1 ? firstA : Math.max(firstA, flow.shortCurrentA(1).magnitude());
+        if (shorts == 1) return flow.shortCurrentA(0).magnitude();
+        double largestA = 0;
+        for (int line = 0; line < shorts; line++) {
+            Phasor before = flow.shortCurrentA((line + shorts - 1) % shorts);
+            largestA = Math.max(largestA, flow.shortCurrentA(line).minus(before).magnitude());
+        }
+        return largestA;
     }
 
     /** How far the inverters must lower their voltage, and which of them sets the measure. */
