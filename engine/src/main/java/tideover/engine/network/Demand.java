@@ -168,7 +168,9 @@ public final class Demand {
         if (load != null && load.demandCurrentA() != null) return Share.Reason.LOGGED;
         if (load != null && load.kind() == LoadKind.LIGHTING) return Share.Reason.LIGHTING;
         if (load == null || load.kind() != LoadKind.SOCKETS) return Share.Reason.IN_FULL;
-        return circuit == largestSockets ? Share.Reason.LARGEST_SOCKETS : Share.Reason.FURTHER_SOCKETS;
+        return largestSockets != null && circuit.id().equals(largestSockets.id())
+                ? Share.Reason.LARGEST_SOCKETS
+                : Share.Reason.FURTHER_SOCKETS;
     }
 
     private double ratio(Share.Reason reason) {
