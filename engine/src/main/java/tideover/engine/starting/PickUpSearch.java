@@ -51,7 +51,7 @@ final class PickUpSearch {
         // What was held back early may find room again now that others are off.
         for (PickUpItem back : List.copyOf(heldBack)) {
             List<PickUpItem> more = new ArrayList<>(items);
-            more.removeIf(item -> item != back && heldBack.contains(item));
+            more.removeIf(item -> !item.equals(back) && heldBack.contains(item));
             if (attempt(more).failedOn() == null) heldBack.remove(back);
         }
         kept.clear();
