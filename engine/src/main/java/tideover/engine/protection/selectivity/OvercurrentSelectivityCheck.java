@@ -73,8 +73,7 @@ final class OvercurrentSelectivityCheck implements Check<ProtectionStudies> {
     private static void connected(
             ProtectionStudies studies, Upstream before, List<Upstream> behind, Judging.Draft draft) {
         Supply supply = studies.installation().supply();
-        // What flows at the grid connection point is taken for what flows at each device, which is the safe side.
-        Double prospectiveA = supply.prospectiveCurrentA();
+        Double prospectiveA = largestA(studies, behind);
         draft.on(supply.fact("prospectiveCurrentA")).on(before.facts());
         List<FactId> missing = new ArrayList<>(missing(studies, before));
         for (Upstream device : behind) {
@@ -94,6 +93,25 @@ final class OvercurrentSelectivityCheck implements Check<ProtectionStudies> {
                     name(before.holder()),
                     amount(prospectiveA, Unit.A),
                     name(worst.behind().holder()));
+    }
+
+    /** Largest current at any of the devices, what inverters add included; where it is not computed, that of the supply. */
+    private static @Nullable Double largestA(ProtectionStudies studies, List<Upstream> behind) {
+        Double suppliedA = studies.installation().supply().prospectiveCurrentA();
+        if (studies.faults() == null || suppliedA == null) return suppliedA;
+        double largestA = 0;
+        for (Upstream device : behind) {
+            ThingId from = studies.installation()
+                    .findFed(device.holder())
+                    .map(Fed::fedFrom)
+                    .orElse(ThingId.SUPPLY);
+            largestA = Math.max(
+                    largestA,
+                    studies.faults()
+                            .findLargestA(from, OperatingState.CONNECTED)
+                            .orElse(suppliedA));
+        }
+        return largestA;
     }
 
     /** The pair with the lowest limit, and how many more share it. */
