@@ -12,12 +12,7 @@ final class LoadChanges {
     private final FourWireNetwork network;
     private final SplittableRandom random = new SplittableRandom(1);
 
-    /**
-     * One set of powers.
-     *
-     * @param powerW      of each load
-     * @param reactiveVar of each load
-     */
+    /** One set of powers, those of each load [W] and [var]. */
     static final class Powers {
         final double[] powerW;
         final double[] reactiveVar;

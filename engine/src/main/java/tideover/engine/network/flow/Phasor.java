@@ -54,7 +54,11 @@ public record Phasor(double real, double imaginary) {
                 real * other.real - imaginary * other.imaginary, real * other.imaginary + imaginary * other.real);
     }
 
-    /** @throws ArithmeticException if the other is zero */
+    /**
+     * This divided by another.
+     *
+     * @throws ArithmeticException if the other is zero
+     */
     public Phasor over(Phasor other) {
         double square = other.real * other.real + other.imaginary * other.imaginary;
         if (square == 0) throw new ArithmeticException("division of %s by zero".formatted(this));

@@ -24,6 +24,7 @@ import tideover.engine.site.FactId;
 import tideover.engine.site.Fed;
 import tideover.engine.site.Inverter;
 import tideover.engine.site.OperatingState;
+import tideover.engine.site.OvercurrentDevice;
 import tideover.engine.site.Supply;
 import tideover.engine.site.ThingId;
 
@@ -62,10 +63,11 @@ final class OvercurrentSelectivityCheck implements Check<ProtectionStudies> {
         Map<Upstream, List<Upstream>> behind = new LinkedHashMap<>();
         for (Fed fed : installation.all(Fed.class)) {
             ThingId from = fed.fedFrom();
-            if (fed.protection() == null || from == null || !installation.isTouched(fed)) continue;
+            OvercurrentDevice own = fed.protection();
+            if (own == null || from == null || !installation.isTouched(fed)) continue;
             Upstream.find(installation, from)
                     .ifPresent(before -> behind.computeIfAbsent(before, b -> new ArrayList<>())
-                            .add(new Upstream(fed.id(), Upstream.Slot.PROTECTION, fed.protection())));
+                            .add(new Upstream(fed.id(), Upstream.Slot.PROTECTION, own)));
         }
         return behind;
     }

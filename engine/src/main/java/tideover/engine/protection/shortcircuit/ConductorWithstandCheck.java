@@ -1,5 +1,6 @@
 package tideover.engine.protection.shortcircuit;
 
+import static java.util.Objects.requireNonNull;
 import static tideover.engine.rules.PhraseArg.amount;
 import static tideover.engine.rules.PhraseArg.name;
 
@@ -90,8 +91,8 @@ final class ConductorWithstandCheck implements Check<ProtectionStudies> {
     }
 
     private static void deemed(Fed fed, Overload overload, Judging.Draft draft, Judging judging) {
-        double ratedA = overload.ratedA();
-        double ampacityA = overload.ampacityA();
+        double ratedA = requireNonNull(overload.ratedA());
+        double ampacityA = requireNonNull(overload.ampacityA());
         judging.trace().line("calculation.shortCircuit.deemed", amount(ratedA, Unit.A), amount(ampacityA, Unit.A));
         draft.measure(ratedA, ampacityA, Unit.A)
                 .met(

@@ -36,7 +36,7 @@ record IslandFault(Fed fed, List<Inverter> sources, List<Upstream> devices) {
         devices = List.copyOf(devices);
     }
 
-    /** @return nothing where the cable is dead, or has the device it has when connected */
+    /** The fault at the end of a cable; nothing where the cable is dead, or has the device it has when connected */
     static Optional<IslandFault> find(Installation installation, Fed fed) {
         View view = installation.in(ISLAND);
         List<Conductor> live = view.liveLines(fed);
