@@ -150,7 +150,14 @@ final class NetworkFaults implements FaultCourses {
         FaultNetworks.Ready ready = networks.ready(view, sources, extreme);
         List<Short> shorts = shorts(spot, ready.house());
         if (shorts.isEmpty()) return null;
-        FaultFlow driven = ready.faults().fault(shorts);
+        FaultFlow driven = shorts.size() == 1
+                ? ready.faults().fault(shorts)
+                : ready.faults()
+                        .fault(
+                                shorts.get(0).from(),
+                                shorts.get(0).to(),
+                                shorts.get(1).to(),
+                                spot.faultOhm());
         // Three lines: each carries what the voltage to neutral drives.
         double drivingV = driven.drivingVoltageV(0) / (shorts.size() == 1 ? 1 : Math.sqrt(3));
         double loopOhm = Settled.of(drivingV / currentA(driven, shorts.size()));
@@ -213,12 +220,7 @@ final class NetworkFaults implements FaultCourses {
             case THREE_LINES -> {
                 int second = house.point(place, Terminals.OUTGOING, spot.lines().get(1));
                 int third = house.point(place, Terminals.OUTGOING, spot.lines().get(2));
-                // A delta of three times the resistance is the star that a fault of three lines makes.
-                double deltaOhm = 3 * spot.faultOhm();
-                yield List.of(
-                        new Short(first, second, deltaOhm),
-                        new Short(second, third, deltaOhm),
-                        new Short(third, first, deltaOhm));
+                yield List.of(new Short(first, second, spot.faultOhm()), new Short(second, third, spot.faultOhm()));
             }
         };
     }
@@ -230,12 +232,10 @@ final class NetworkFaults implements FaultCourses {
     /** Through the fault; of three lines the largest. */
     private static double currentA(FaultFlow flow, int shorts) {
         if (shorts == 1) return flow.shortCurrentA(0).magnitude();
-        double largestA = 0;
-        for (int line = 0; line < shorts; line++) {
-            Phasor before = flow.shortCurrentA((line + shorts - 1) % shorts);
-            largestA = Math.max(largestA, flow.shortCurrentA(line).minus(before).magnitude());
-        }
-        return largestA;
+        Phasor first = flow.shortCurrentA(0);
+        Phasor third = flow.shortCurrentA(1);
+        double secondA = third.minus(first).magnitude();
+        return Math.max(secondA, Math.max(first.magnitude(), third.magnitude()));
     }
 
     /** How far the inverters must lower their voltage, and which of them sets the measure. */

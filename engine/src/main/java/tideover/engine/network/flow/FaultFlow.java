@@ -6,7 +6,7 @@ import java.util.List;
 public final class FaultFlow {
 
     /** Far below any conductor, so that a fault at the terminals of an ideal source still has a current (own choice). */
-    private static final double BOLTED_OHM = 1e-9;
+    static final double BOLTED_OHM = 1e-9;
 
     private final FaultNetwork before;
     private final List<Short> shorts;
@@ -16,7 +16,8 @@ public final class FaultFlow {
     private final BranchCurrents currents;
     private final double scale;
 
-    FaultFlow(FaultNetwork before, List<Short> shorts) {
+    /** @param commonOhm added between neighbouring connections that share a resistance [Ω] */
+    FaultFlow(FaultNetwork before, List<Short> shorts, double commonOhm) {
         this.before = before;
         this.shorts = List.copyOf(shorts);
         scale = 1;
@@ -82,6 +83,8 @@ public final class FaultFlow {
             Phasor[] kept = rows[pivot];
             rows[pivot] = rows[k];
             rows[k] = kept;
+            // Nothing but insulation lies in this loop, and its figures are used up: no current.
+            if (rows[k][k].isZero()) continue;
             for (int i = 0; i < size; i++) {
                 if (i == k) continue;
                 Phasor factor = rows[i][k].over(rows[k][k]);
@@ -89,7 +92,7 @@ public final class FaultFlow {
             }
         }
         Phasor[] solution = new Phasor[size];
-        for (int k = 0; k < size; k++) solution[k] = rows[k][size].over(rows[k][k]);
+        for (int k = 0; k < size; k++) solution[k] = rows[k][k].isZero() ? Phasor.ZERO : rows[k][size].over(rows[k][k]);
         return solution;
     }
 

@@ -33,7 +33,19 @@ public final class FaultNetwork {
     public FaultFlow fault(List<Short> shorts) {
         if (shorts.isEmpty() || shorts.size() > 4)
             throw new IllegalArgumentException("a fault has one to four connections, not " + shorts.size());
-        return new FaultFlow(this, shorts);
+        return new FaultFlow(this, shorts, 0);
+    }
+
+    /**
+     * A fault of three points, each over its own resistance to a common one.
+     *
+     * @param faultOhm resistance at each, 0 where bolted [Ω]
+     * @return the first connection carries what leaves the first point, the second what enters the third
+     */
+    public FaultFlow fault(int first, int second, int third, double faultOhm) {
+        double each = Math.max(faultOhm, FaultFlow.BOLTED_OHM);
+        return new FaultFlow(
+                this, List.of(new Short(first, second, 2 * each), new Short(second, third, 2 * each)), -each);
     }
 
     /** Voltage of a point to remote earth before any fault, r.m.s. [V]. */

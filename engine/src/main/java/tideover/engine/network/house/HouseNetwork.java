@@ -21,6 +21,9 @@ public final class HouseNetwork {
 
     private static final int NONE = -1;
 
+    /** Of an inverter whose maker's figure nobody has noted, line to neutral [V]. */
+    private static final double NOMINAL_VOLTAGE_V = 230;
+
     /**
      * Share of rated voltage a forming inverter gives up at rated power where several form one voltage, so that they
      * share the load by their ratings (own choice; droop controls lie in the range of 1 to 5 %).
@@ -115,7 +118,7 @@ public final class HouseNetwork {
                 for (Conductor line : installation.lines(id))
                     add(id, line, star, grid.voltageV(), grid.lineOhm(), builder, all);
             } else if (installation.findFed(id).orElse(null) instanceof Inverter inverter) {
-                double voltageV = inverter.islandVoltageV() == null ? grid.voltageV() : inverter.islandVoltageV();
+                double voltageV = inverter.islandVoltageV() == null ? NOMINAL_VOLTAGE_V : inverter.islandVoltageV();
                 int common = points[installation.neutralTerminal(id)];
                 if (common == NONE) common = builder.point();
                 for (Conductor line : installation.lines(id))

@@ -40,9 +40,12 @@ record IslandFault(Fed fed, List<Inverter> sources, List<Upstream> devices) {
     static Optional<IslandFault> find(Installation installation, Fed fed) {
         View view = installation.in(ISLAND);
         List<Conductor> live = view.liveLines(fed);
-        if (live.isEmpty() || fed.fedFrom() == null) return Optional.empty();
+        ThingId from = fed.fedFrom();
+        boolean isThere = from != null
+                && (from.equals(ThingId.SUPPLY) || installation.findFed(from).isPresent());
+        if (live.isEmpty() || from == null || !isThere) return Optional.empty();
         Conductor line = live.get(0);
-        if (view.sourcesAt(fed.fedFrom(), line).isEmpty()) return Optional.empty();
+        if (view.sourcesAt(from, line).isEmpty()) return Optional.empty();
         if (fed instanceof Inverter inverter && view.sources().contains(fed.id()))
             return Optional.of(new IslandFault(fed, List.of(inverter), List.of()));
         List<ThingId> driving = view.sourcesAt(fed.id(), line);
