@@ -132,10 +132,16 @@ class HouseFlowLawsTest {
                 List<FaultStory> paths = simple.lineToEarth(fed, state);
                 List<FaultStory> whole = studies.faults().lineToEarth(fed, state);
                 assertThat(whole).hasSameSizeAs(paths);
-                for (int i = 0; i < paths.size(); i++)
-                    assertThat(whole.get(i).currentA())
-                            .as("%s in %s", fed.id(), state)
-                            .isGreaterThanOrEqualTo(paths.get(i).currentA() * (1 - 1e-6));
+                for (int i = 0; i < paths.size(); i++) {
+                    // Over the network's earth the island's current also passes the network's neutral, which the path
+                    // leaves out.
+                    boolean overNetwork = !paths.get(i).source().equals(ThingId.SUPPLY)
+                            && paths.get(i).facts().contains(FactId.of("supply.networkElectrodeOhm"));
+                    if (!overNetwork)
+                        assertThat(whole.get(i).currentA())
+                                .as("%s in %s", fed.id(), state)
+                                .isGreaterThanOrEqualTo(paths.get(i).currentA() * (1 - 1e-6));
+                }
             }
     }
 
