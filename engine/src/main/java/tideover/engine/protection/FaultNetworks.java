@@ -32,13 +32,14 @@ final class FaultNetworks {
     private final FaultAssumptions assumptions;
     private final Map<Extreme, Map<List<ThingId>, List<Ready>>> known = new EnumMap<>(Extreme.class);
     private final Map<View, Map<ThingId, List<ThingId>>> dark = new HashMap<>();
-    private @Nullable Impedances warm;
+    private final Impedances warm;
     private @Nullable Impedances cold;
 
-    FaultNetworks(Installation installation, Tables tables, FaultAssumptions assumptions) {
+    FaultNetworks(Installation installation, Tables tables, FaultAssumptions assumptions, Impedances warm) {
         this.installation = installation;
         this.tables = tables;
         this.assumptions = assumptions;
+        this.warm = warm;
     }
 
     /** A network ready for faults, with the branches every story asks for. */
@@ -102,11 +103,7 @@ final class FaultNetworks {
 
     private Impedances impedances(Extreme extreme) {
         return switch (extreme) {
-            case SMALLEST -> {
-                if (warm == null)
-                    warm = new Impedances(installation, tables.conductors(), assumptions.loopTemperatureDegC());
-                yield warm;
-            }
+            case SMALLEST -> warm;
             case LARGEST -> {
                 // Cold is cold for every insulation; the table's XLPE margin is taken back out.
                 if (cold == null) cold = Impedances.cold(installation, tables.conductors(), assumptions.coldDegC());

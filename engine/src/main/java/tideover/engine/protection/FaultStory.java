@@ -42,6 +42,11 @@ public record FaultStory(
         missing = List.copyOf(missing);
     }
 
+    /** Whether another story is this one on another line, through the same things. */
+    boolean runsLike(FaultStory other) {
+        return source.equals(other.source) && facts == other.facts;
+    }
+
     /** The same with current and end as the whole network gives them. */
     FaultStory by(FaultCourse course) {
         return new FaultStory(

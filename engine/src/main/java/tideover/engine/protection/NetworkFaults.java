@@ -3,6 +3,7 @@ package tideover.engine.protection;
 import java.util.ArrayList;
 import java.util.EnumMap;
 import java.util.HashMap;
+import java.util.IdentityHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.OptionalDouble;
@@ -43,13 +44,16 @@ final class NetworkFaults implements FaultCourses {
     private final Clearings clearings;
     private final FaultNetworks networks;
     private final Map<OperatingState, Map<ThingId, List<FaultStory>>> stories = new EnumMap<>(OperatingState.class);
+    /** States in which the contacts stand alike share their simple stories, and so the exact ones. */
+    private final Map<FaultStory, FaultStory> exactOf = new IdentityHashMap<>();
+
     private final Map<OperatingState, Map<ThingId, OptionalDouble>> largest = new EnumMap<>(OperatingState.class);
 
     NetworkFaults(Installation installation, Tables tables, FaultAssumptions assumptions) {
         this.installation = installation;
         paths = new PathFaults(installation, tables, assumptions);
         clearings = new Clearings(installation, tables, assumptions.safeVoltageV());
-        networks = new FaultNetworks(installation, tables, assumptions);
+        networks = new FaultNetworks(installation, tables, assumptions, paths.impedances());
     }
 
     /**
@@ -64,24 +68,31 @@ final class NetworkFaults implements FaultCourses {
     }
 
     private List<FaultStory> exact(Fed thing, OperatingState state) {
-        List<FaultStory> told = new ArrayList<>(3);
-        for (FaultStory simple : paths.lineToEarth(thing, state)) {
-            boolean measured = thing instanceof Circuit circuit
-                    && circuit.loopImpedanceOhm() != null
-                    && simple.source().equals(ThingId.SUPPLY);
-            if (measured || !simple.missing().isEmpty() || simple.loopOhm() == Double.POSITIVE_INFINITY) {
-                told.add(simple);
-                continue;
-            }
-            View view = installation.in(state);
-            FaultCourse course = course(
-                    new Spot(FaultKind.LINE_TO_EARTH, thing, List.of(simple.line()), 0),
-                    view,
-                    List.of(simple.source()),
-                    Extreme.SMALLEST);
-            told.add(course == null ? simple : simple.by(course));
+        List<FaultStory> simple = paths.lineToEarth(thing, state);
+        List<FaultStory> told = new ArrayList<>(simple.size());
+        for (int i = 0; i < simple.size(); i++) {
+            FaultStory story = exactOf.get(simple.get(i));
+            for (int j = 0; j < i && story == null; j++)
+                if (simple.get(i).runsLike(simple.get(j)))
+                    story = told.get(j).on(simple.get(i).line());
+            if (story == null) story = exact(simple.get(i), thing, state);
+            exactOf.put(simple.get(i), story);
+            told.add(story);
         }
         return List.copyOf(told);
+    }
+
+    private FaultStory exact(FaultStory simple, Fed thing, OperatingState state) {
+        boolean measured = thing instanceof Circuit circuit
+                && circuit.loopImpedanceOhm() != null
+                && simple.source().equals(ThingId.SUPPLY);
+        if (measured || !simple.missing().isEmpty() || simple.loopOhm() == Double.POSITIVE_INFINITY) return simple;
+        FaultCourse course = course(
+                new Spot(FaultKind.LINE_TO_EARTH, thing, List.of(simple.line()), 0),
+                installation.in(state),
+                List.of(simple.source()),
+                Extreme.SMALLEST);
+        return course == null ? simple : simple.by(course);
     }
 
     @Override

@@ -53,6 +53,11 @@ final class PathFaults implements FaultStudy {
         this.clearings = new Clearings(installation, tables, assumptions.safeVoltageV());
     }
 
+    /** Impedances at the temperature of loops. */
+    Impedances impedances() {
+        return impedances;
+    }
+
     @Override
     public List<FaultStory> lineToEarth(Fed thing, OperatingState state) {
         return stories.computeIfAbsent(state, s -> new HashMap<>())
