@@ -117,9 +117,13 @@ final class NetworkFaults implements FaultCourses {
         Fed thing = installation.findFed(place).orElse(null);
         if (thing == null) return OptionalDouble.empty();
         double largestA = 0;
+        View view = installation.in(state);
+        List<Conductor> live = view.liveLines(thing);
         for (FaultKind kind : FaultKind.values())
-            for (FaultCourse course : courses(kind, thing, state, Extreme.LARGEST, 0))
-                largestA = Math.max(largestA, course.currentA());
+            for (List<Conductor> lines : lines(kind, live)) {
+                List<ThingId> sources = view.sourcesAt(place, lines.get(0));
+                largestA = Math.max(largestA, currentA(new Spot(kind, thing, lines, 0), view, sources));
+            }
         return largestA == 0 ? OptionalDouble.empty() : OptionalDouble.of(largestA);
     }
 
@@ -157,18 +161,29 @@ final class NetworkFaults implements FaultCourses {
         return all;
     }
 
+    /** The largest current of a fault without the rest of its story [A]. */
+    private double currentA(Spot spot, View view, List<ThingId> sources) {
+        FaultNetworks.Ready ready = networks.ready(view, sources, Extreme.LARGEST);
+        List<Short> shorts = shorts(spot, ready.house());
+        if (shorts.isEmpty()) return 0;
+        FaultFlow driven = driven(ready, shorts, spot);
+        double currentA = Settled.of(limit(ready.house(), driven).ratio * currentA(driven, shorts.size()));
+        if (currentA < NOTHING_A) currentA = 0;
+        boolean fromGrid = findInverter(sources.get(0)) == null;
+        return fromGrid ? currentA + networks.addedByInvertersA(view) : currentA;
+    }
+
+    private static FaultFlow driven(FaultNetworks.Ready ready, List<Short> shorts, Spot spot) {
+        if (shorts.size() == 1) return ready.faults().fault(shorts);
+        return ready.faults()
+                .fault(shorts.get(0).from(), shorts.get(0).to(), shorts.get(1).to(), spot.faultOhm());
+    }
+
     private @Nullable FaultCourse course(Spot spot, View view, List<ThingId> sources, Extreme extreme) {
         FaultNetworks.Ready ready = networks.ready(view, sources, extreme);
         List<Short> shorts = shorts(spot, ready.house());
         if (shorts.isEmpty()) return null;
-        FaultFlow driven = shorts.size() == 1
-                ? ready.faults().fault(shorts)
-                : ready.faults()
-                        .fault(
-                                shorts.get(0).from(),
-                                shorts.get(0).to(),
-                                shorts.get(1).to(),
-                                spot.faultOhm());
+        FaultFlow driven = driven(ready, shorts, spot);
         // Three lines: each carries what the voltage to neutral drives.
         double drivingV = driven.drivingVoltageV(0) / (shorts.size() == 1 ? 1 : Math.sqrt(3));
         double loopOhm = Settled.of(drivingV / currentA(driven, shorts.size()));
