@@ -45,7 +45,7 @@ final class NetworkFaults implements FaultCourses {
     private final FaultNetworks networks;
     private final Map<OperatingState, Map<ThingId, List<FaultStory>>> stories = new EnumMap<>(OperatingState.class);
     /** States in which the contacts stand alike share their simple stories, and so the exact ones. */
-    private final Map<FaultStory, FaultStory> exactOf = new IdentityHashMap<>();
+    private final IdentityHashMap<FaultStory, FaultStory> exactOf = new IdentityHashMap<>();
 
     private final Map<OperatingState, Map<ThingId, OptionalDouble>> largest = new EnumMap<>(OperatingState.class);
 
