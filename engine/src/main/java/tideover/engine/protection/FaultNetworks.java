@@ -17,6 +17,7 @@ import tideover.engine.network.flow.Settled;
 import tideover.engine.network.house.GridSource;
 import tideover.engine.network.house.HouseNetwork;
 import tideover.engine.site.Circuit;
+import tideover.engine.site.Conductor;
 import tideover.engine.site.FactId;
 import tideover.engine.site.Inverter;
 import tideover.engine.site.Supply;
@@ -31,7 +32,7 @@ final class FaultNetworks {
     private final Tables tables;
     private final FaultAssumptions assumptions;
     private final Map<Extreme, Map<List<ThingId>, List<Ready>>> known = new EnumMap<>(Extreme.class);
-    private final Map<View, Map<ThingId, List<ThingId>>> dark = new HashMap<>();
+    private final Map<View, Map<Opened, List<ThingId>>> dark = new HashMap<>();
     private final Impedances warm;
     private @Nullable Impedances cold;
 
@@ -41,6 +42,9 @@ final class FaultNetworks {
         this.assumptions = assumptions;
         this.warm = warm;
     }
+
+    /** A device that has opened on the way of a source, or the source itself that has stopped. */
+    private record Opened(ThingId source, ThingId device) {}
 
     /** A network ready for faults, with the branches every story asks for. */
     static final class Ready {
@@ -105,7 +109,6 @@ final class FaultNetworks {
         return switch (extreme) {
             case SMALLEST -> warm;
             case LARGEST -> {
-                // Cold is cold for every insulation; the table's XLPE margin is taken back out.
                 if (cold == null) cold = Impedances.cold(installation, tables.conductors(), assumptions.coldDegC());
                 yield cold;
             }
@@ -118,7 +121,7 @@ final class FaultNetworks {
         Double loopOhm = supply.loopImpedanceOhm();
         return switch (extreme) {
             case SMALLEST ->
-                GridSource.weakest(
+                GridSource.behindLoop(
                         supply,
                         nominalV * assumptions.voltageFactorRatio(),
                         loopOhm == null ? Impedances.UNMEASURED_NETWORK_OHM : loopOhm);
@@ -154,26 +157,28 @@ final class FaultNetworks {
         return sumA;
     }
 
-    /** The circuits that lose their voltage when a fault has ended. */
-    List<ThingId> dark(View view, Clearing clearing) {
+    /** The circuits that lose a source's voltage when a fault has ended: those it reached over what opened. */
+    List<ThingId> dark(View view, ThingId source, Clearing clearing) {
         if (clearing instanceof Clearing.ByDevice by)
             return dark.computeIfAbsent(view, v -> new HashMap<>())
-                    .computeIfAbsent(by.device(), device -> behind(view, device));
+                    .computeIfAbsent(new Opened(source, by.device()), opened -> over(view, source, by.device()));
         if (clearing instanceof Clearing.BySourceShutdown by)
             return dark.computeIfAbsent(view, v -> new HashMap<>())
-                    .computeIfAbsent(by.source(), source -> fedBy(view, source));
+                    .computeIfAbsent(new Opened(by.source(), by.source()), opened -> fedBy(view, by.source()));
         return List.of();
     }
 
-    private List<ThingId> behind(View view, ThingId device) {
-        List<ThingId> behind = new ArrayList<>();
-        for (Circuit circuit : installation.circuits()) {
-            boolean lies = device.equals(ThingId.SUPPLY)
-                    || circuit.id().equals(device)
-                    || installation.isBehind(circuit, device);
-            if (lies && view.findSource(circuit).isPresent()) behind.add(circuit.id());
-        }
-        return List.copyOf(behind);
+    private List<ThingId> over(View view, ThingId source, ThingId device) {
+        // The main fuse stands before all that the grid feeds.
+        if (device.equals(ThingId.SUPPLY)) return fedBy(view, source);
+        List<ThingId> over = new ArrayList<>();
+        for (Circuit circuit : installation.circuits())
+            for (Conductor line : view.liveLines(circuit))
+                if (!over.contains(circuit.id())
+                        && view.findLinePath(source, circuit.id(), line)
+                                .filter(path -> path.passes(device))
+                                .isPresent()) over.add(circuit.id());
+        return List.copyOf(over);
     }
 
     private List<ThingId> fedBy(View view, ThingId source) {

@@ -231,7 +231,7 @@ final class NetworkFaults implements FaultCourses {
                 ready.earthA(flow),
                 notes.bands,
                 clearing,
-                networks.dark(view, clearing),
+                networks.dark(view, source, clearing),
                 missing);
     }
 

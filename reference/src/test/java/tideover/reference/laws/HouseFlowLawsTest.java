@@ -11,6 +11,7 @@ import java.util.Objects;
 import java.util.function.Consumer;
 import java.util.stream.LongStream;
 import java.util.stream.Stream;
+import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.MethodSource;
 import org.junit.jupiter.params.provider.ValueSource;
@@ -25,6 +26,8 @@ import tideover.engine.network.house.HouseFlowResult;
 import tideover.engine.network.house.HouseNetwork;
 import tideover.engine.network.house.Regime;
 import tideover.engine.network.house.Unsolved;
+import tideover.engine.protection.Clearing;
+import tideover.engine.protection.DeviceBand;
 import tideover.engine.protection.Extreme;
 import tideover.engine.protection.FaultAssumptions;
 import tideover.engine.protection.FaultCourse;
@@ -259,5 +262,37 @@ class HouseFlowLawsTest {
         // Three equal heaters need no neutral; one load alone has no way back.
         if (circuit.equals("heater")) assertThat(currentA).isBetween(15.0, 18.0);
         else assertThat(currentA).isLessThan(1e-5);
+    }
+
+    /** The inverter stands in the annex: what opens before the annex leaves the annex itself with voltage. */
+    @Test
+    void whatOpensOnTheWayFromTheSourceDarkensWhatLiesBeyondItAndNothingElse() {
+        Studies studies = studies(Houses.with(
+                HOUSE,
+                List.of(
+                        "inverter.fedFrom: annex-board",
+                        "inverter.faultCurrentA: 200",
+                        "inverter.shutOffTimeS: 5",
+                        "inverter.protection: null")));
+        Fed board = studies.installation().findFed(new ThingId("main-board")).orElseThrow();
+        FaultCourse course = Objects.requireNonNull(studies.faults())
+                .courses(FaultKind.LINE_TO_EARTH, board, OperatingState.ISLAND_GRID_DEAD, Extreme.SMALLEST, 0)
+                .get(0);
+        assertThat(course.bands()).extracting(DeviceBand::device).contains(new ThingId("annex-board"));
+        assertThat(((Clearing.ByDevice) course.clearing()).device()).isEqualTo(new ThingId("annex-board"));
+        assertThat(course.dark()).contains(new ThingId("kitchen")).doesNotContain(new ThingId("workshop"));
+    }
+
+    /** Its own device opens: all that it feeds is dark, also what does not lie behind it from the grid. */
+    @Test
+    void inverterWhoseOwnDeviceOpensLeavesTheWholeIslandDark() {
+        Studies studies =
+                studies(Houses.with(HOUSE, List.of("inverter.faultCurrentA: 200", "inverter.shutOffTimeS: 5")));
+        Fed board = studies.installation().findFed(new ThingId("main-board")).orElseThrow();
+        FaultCourse course = Objects.requireNonNull(studies.faults())
+                .courses(FaultKind.LINE_TO_EARTH, board, OperatingState.ISLAND_GRID_DEAD, Extreme.SMALLEST, 0)
+                .get(0);
+        assertThat(((Clearing.ByDevice) course.clearing()).device()).isEqualTo(new ThingId("inverter"));
+        assertThat(course.dark()).contains(new ThingId("kitchen"), new ThingId("lights"), new ThingId("workshop"));
     }
 }

@@ -38,7 +38,7 @@ public final class FaultFlow {
         for (int i = 0; i < size; i++)
             for (int j = 0; j < size; j++) {
                 Phasor ohm = before.factors.product(halfR[i], halfX[i], halfR[j], halfX[j]);
-                rows[i][j] = i == j ? ohm.plus(Phasor.of(Math.max(shorts.get(i).faultOhm(), BOLTED_OHM))) : ohm;
+                rows[i][j] = ohm.plus(Phasor.of(i == j ? Math.max(shorts.get(i).faultOhm(), BOLTED_OHM) : commonOhm));
             }
         shortA = solve(rows);
         xR = new double[unknowns];

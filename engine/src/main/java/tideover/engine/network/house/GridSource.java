@@ -26,24 +26,21 @@ public record GridSource(double voltageV, double lineOhm, double neutralOhm) {
     public static GridSource usual(Supply supply, double nominalVoltageV) {
         Double loopOhm = supply.loopImpedanceOhm();
         if (loopOhm == null) return new GridSource(nominalVoltageV, REFERENCE_LINE_OHM, REFERENCE_NEUTRAL_OHM);
-        return ofLoop(supply, nominalVoltageV, loopOhm);
+        return behindLoop(supply, nominalVoltageV, loopOhm);
     }
 
-    /** A loop divided as the prospective current says, else as the reference impedance is. */
-    static GridSource ofLoop(Supply supply, double voltageV, double loopOhm) {
+    /**
+     * A voltage behind a loop that is divided between line and neutral as the prospective current says, else as the
+     * reference impedance is.
+     *
+     * @param voltageV line to neutral, r.m.s. [V]; for the smallest fault current the lowest
+     * @param loopOhm  line to neutral or PEN, as measured or assumed [Ω]
+     */
+    public static GridSource behindLoop(Supply supply, double voltageV, double loopOhm) {
         double share = REFERENCE_LINE_OHM / (REFERENCE_LINE_OHM + REFERENCE_NEUTRAL_OHM);
         Double prospectiveA = supply.prospectiveCurrentA();
         double lineOhm = prospectiveA == null ? share * loopOhm : Math.min(loopOhm, voltageV / prospectiveA);
         return new GridSource(voltageV, lineOhm, loopOhm - lineOhm);
-    }
-
-    /**
-     * The grid at its weakest, for smallest fault currents.
-     *
-     * @param loopOhm line to neutral or PEN, as measured or assumed [Ω]
-     */
-    public static GridSource weakest(Supply supply, double voltageV, double loopOhm) {
-        return ofLoop(supply, voltageV, loopOhm);
     }
 
     /**

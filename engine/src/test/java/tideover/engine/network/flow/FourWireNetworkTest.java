@@ -128,4 +128,27 @@ class FourWireNetworkTest {
         assertThat(flow.voltageV(line, neutral).magnitude()).isCloseTo(230, within(1e-9));
         assertThat(flow.loadCurrentA(0).magnitude()).isCloseTo(Math.hypot(1000, 200) / 230, within(1e-9));
     }
+
+    @Test
+    void faultOfThreeLinesLoadsAllThreeAlikeAlsoAtTheTerminalsAndOverResistance() {
+        FourWireNetwork.Builder builder = FourWireNetwork.builder();
+        int[] terminal = new int[3];
+        int[] end = new int[3];
+        int[] source = new int[3];
+        for (int i = 0; i < 3; i++) {
+            terminal[i] = builder.point();
+            end[i] = builder.point();
+            source[i] = builder.source(FourWireNetwork.EARTH, terminal[i], Phasor.polar(230, -120.0 * i), Phasor.ZERO);
+            builder.branch(terminal[i], end[i], Phasor.of(0.5));
+        }
+        FaultNetwork faults = builder.build().faults();
+        FaultFlow bolted = faults.fault(terminal[0], terminal[1], terminal[2], 0);
+        FaultFlow resistive = faults.fault(end[0], end[1], end[2], 0.65);
+        double firstA = bolted.currentA(source[0]).magnitude();
+        for (int i = 0; i < 3; i++) {
+            // Three equal lines to one point: each alone closes on 230 V.
+            assertThat(bolted.currentA(source[i]).magnitude()).isCloseTo(firstA, within(1e-6 * firstA));
+            assertThat(resistive.currentA(source[i]).magnitude()).isCloseTo(230 / 1.15, within(1e-6));
+        }
+    }
 }
