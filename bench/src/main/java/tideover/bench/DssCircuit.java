@@ -6,7 +6,7 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
-import tideover.engine.installation.Terminals;
+import tideover.engine.site.Terminals;
 import tideover.engine.network.flow.FourWireNetwork;
 import tideover.engine.network.flow.Phasor;
 import tideover.engine.network.flow.PowerLoad;

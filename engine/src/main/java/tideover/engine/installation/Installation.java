@@ -27,6 +27,7 @@ import tideover.engine.site.Origins;
 import tideover.engine.site.Site;
 import tideover.engine.site.Status;
 import tideover.engine.site.Supply;
+import tideover.engine.site.Terminals;
 import tideover.engine.site.Thing;
 import tideover.engine.site.ThingId;
 

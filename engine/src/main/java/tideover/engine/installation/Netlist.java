@@ -11,6 +11,7 @@ import tideover.engine.site.Conductor;
 import tideover.engine.site.FactId;
 import tideover.engine.site.Fed;
 import tideover.engine.site.Inverter;
+import tideover.engine.site.Terminals;
 import tideover.engine.site.Thing;
 import tideover.engine.site.ThingId;
 

@@ -12,6 +12,7 @@ import tideover.engine.site.Circuit;
 import tideover.engine.site.Conductor;
 import tideover.engine.site.Fed;
 import tideover.engine.site.Inverter;
+import tideover.engine.site.Terminals;
 import tideover.engine.site.Thing;
 import tideover.engine.site.ThingId;
 

@@ -8,6 +8,7 @@ import java.util.Optional;
 import java.util.function.Predicate;
 import org.jspecify.annotations.Nullable;
 import tideover.engine.site.Conductor;
+import tideover.engine.site.Terminals;
 import tideover.engine.site.ThingId;
 
 /**

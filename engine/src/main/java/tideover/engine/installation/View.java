@@ -13,6 +13,7 @@ import tideover.engine.site.IslandingSwitch;
 import tideover.engine.site.NeutralEarthSwitch;
 import tideover.engine.site.OperatingState;
 import tideover.engine.site.RestPosition;
+import tideover.engine.site.Terminals;
 import tideover.engine.site.ThingId;
 
 /** The installation in one operating state. */

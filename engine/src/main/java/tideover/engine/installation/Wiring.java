@@ -24,6 +24,7 @@ import tideover.engine.site.NeutralEarthLink;
 import tideover.engine.site.NeutralEarthSwitch;
 import tideover.engine.site.Supply;
 import tideover.engine.site.SupplyLines;
+import tideover.engine.site.Terminals;
 import tideover.engine.site.Thing;
 import tideover.engine.site.ThingId;
 

@@ -7,10 +7,10 @@ import org.jspecify.annotations.Nullable;
 import tideover.engine.installation.Edge;
 import tideover.engine.installation.Installation;
 import tideover.engine.installation.Path;
-import tideover.engine.installation.Terminals;
 import tideover.engine.installation.View;
 import tideover.engine.site.Conductor;
 import tideover.engine.site.Fed;
+import tideover.engine.site.Terminals;
 import tideover.engine.site.ThingId;
 
 /**

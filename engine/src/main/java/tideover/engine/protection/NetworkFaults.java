@@ -10,7 +10,6 @@ import java.util.OptionalDouble;
 import org.jspecify.annotations.Nullable;
 import tideover.engine.installation.Installation;
 import tideover.engine.installation.Path;
-import tideover.engine.installation.Terminals;
 import tideover.engine.installation.View;
 import tideover.engine.network.flow.FaultFlow;
 import tideover.engine.network.flow.Phasor;
@@ -25,6 +24,7 @@ import tideover.engine.site.Fed;
 import tideover.engine.site.Inverter;
 import tideover.engine.site.OperatingState;
 import tideover.engine.site.PerLine;
+import tideover.engine.site.Terminals;
 import tideover.engine.site.ThingId;
 
 /**

@@ -9,6 +9,7 @@ import org.jspecify.annotations.Nullable;
  * @param earthAt         {@code main-earth}, an electrode, or a thing at whose PE bar it ends
  * @param feedbackContact what reports its position
  * @param restPosition    where it rests when its control supply is lost
+ * @param builtInto       inverter it is part of; nothing: a device of its own
  */
 public record NeutralEarthSwitch(
         ThingId id,
@@ -16,5 +17,6 @@ public record NeutralEarthSwitch(
         @Nullable ThingId neutralAt,
         @Nullable ThingId earthAt,
         @Nullable FeedbackContact feedbackContact,
-        @Nullable RestPosition restPosition)
+        @Nullable RestPosition restPosition,
+        @Nullable ThingId builtInto)
         implements Thing {}

@@ -11,17 +11,21 @@ public final class Origins {
     private final Map<ThingId, Known> things;
     private final @Nullable Evidence house;
     private final @Nullable Evidence plan;
+    private final @Nullable Evidence built;
 
-    private Origins(Map<ThingId, Known> things, @Nullable Evidence house, @Nullable Evidence plan) {
+    private Origins(
+            Map<ThingId, Known> things, @Nullable Evidence house, @Nullable Evidence plan, @Nullable Evidence built) {
         this.things = things;
         this.house = house;
         this.plan = plan;
+        this.built = built;
     }
 
     /** What is said of one thing: where it is stated, and evidence for all of it and for some of its facts. */
     private static final class Known {
         private boolean isFound;
         private @Nullable Thing planned;
+        private @Nullable Thing built;
         private @Nullable Evidence whole;
         private @Nullable Map<String, Evidence> byField;
         /** Asked before: the same facts lie under many findings. */
@@ -30,6 +34,11 @@ public final class Origins {
         /** A fact is planned if it is stated in the plan, and any fact of a thing that only the plan knows. */
         private boolean isPlanned(String field) {
             return planned != null && (!isFound || Overlay.value(planned, field) != null);
+        }
+
+        /** A fact is one of the house as built if it is stated there, and any fact of a thing that was only added there. */
+        private boolean isBuilt(String field) {
+            return built != null && (!isFound && planned == null || Overlay.value(built, field) != null);
         }
 
         /** Evidence about the fact itself, or about the group of facts or the thing it belongs to. */
@@ -58,18 +67,21 @@ public final class Origins {
             known(things, always).isFound = true;
         for (Thing thing : site.house().things()) known(things, thing.id()).isFound = true;
         for (Thing thing : site.plan().things()) known(things, thing.id()).planned = thing;
+        for (Thing thing : site.built().things()) known(things, thing.id()).built = thing;
         Evidence house = null;
         Evidence plan = null;
+        Evidence built = null;
         for (Evidence evidence : site.evidence()) {
             String about = evidence.about();
             int dot = about.indexOf('.');
             if (about.equals(Evidence.HOUSE)) house = evidence;
             else if (about.equals(Evidence.PLAN)) plan = evidence;
+            else if (about.equals(Evidence.BUILT)) built = evidence;
             else
                 known(things, new ThingId(dot < 0 ? about : about.substring(0, dot)))
                         .add(evidence, dot);
         }
-        return new Origins(things, house, plan);
+        return new Origins(things, house, plan, built);
     }
 
     private static Known known(Map<ThingId, Known> things, ThingId id) {
@@ -85,7 +97,8 @@ public final class Origins {
         if (known == null) return house;
         Evidence narrow = known.find(field);
         if (narrow != null) return narrow;
-        return known.isPlanned(field) ? plan : house;
+        if (built != null && known.isBuilt(field)) return built;
+        return known.isPlanned(field) || known.isBuilt(field) ? plan : house;
     }
 
     /** The origin of a fact; one stated only in the plan is planned, one without evidence is assumed. */
@@ -103,6 +116,6 @@ public final class Origins {
     private Origin origin(Known known, String field) {
         Evidence evidence = evidence(known, field);
         if (evidence != null) return evidence.origin();
-        return known.isPlanned(field) ? Origin.PLANNED : Origin.ASSUMED;
+        return known.isPlanned(field) || known.isBuilt(field) ? Origin.PLANNED : Origin.ASSUMED;
     }
 }

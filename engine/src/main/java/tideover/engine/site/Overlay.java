@@ -6,6 +6,7 @@ import java.lang.reflect.Method;
 import java.lang.reflect.RecordComponent;
 import java.util.Arrays;
 import java.util.Objects;
+import java.util.Set;
 import org.jspecify.annotations.Nullable;
 
 /** Copies of records with some components replaced: planned facts over found ones, and single edits. */
@@ -18,7 +19,44 @@ final class Overlay {
         }
     };
 
+    /** What is true of the place of a device and not of the device: it outlasts its exchange. */
+    private static final Set<String> OF_THE_PLACE = Set.of(
+            "id",
+            "designation",
+            "fedFrom",
+            "neutralFrom",
+            "conductors",
+            "cable",
+            "protection",
+            "rcd",
+            "room",
+            "role",
+            "at",
+            "side",
+            "neutralAt",
+            "earthAt",
+            "leadsTo",
+            "isolates",
+            "inverter",
+            "inverters",
+            "place",
+            "earth",
+            "measuringNeutralFrom",
+            "measuringNeutralFuseA",
+            "load",
+            "importance",
+            "stayOn");
+
     private Overlay() {}
+
+    /** What is left of a device when another is put in its place: where and what it is. */
+    static Thing placeOf(Thing device) {
+        Shape shape = SHAPES.get(device.getClass());
+        @Nullable Object[] values = new Object[shape.accessors.length];
+        for (int i = 0; i < values.length; i++)
+            if (OF_THE_PLACE.contains(shape.accessors[i].getName())) values[i] = shape.value(device, i);
+        return shape.create(values);
+    }
 
     /** Facts stated in {@code over} replace those of {@code under}; nested records likewise. */
     static <T> T of(T under, T over) {

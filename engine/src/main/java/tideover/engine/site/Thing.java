@@ -15,7 +15,12 @@ public sealed interface Thing
                 Electrode,
                 ByPass,
                 Isolator,
-                Notice {
+                Notice,
+                Port,
+                ControlCable,
+                PowerTerminals,
+                IslandSettings,
+                Nameplate {
 
     /** The lasting id. */
     ThingId id();

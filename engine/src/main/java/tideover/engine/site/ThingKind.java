@@ -19,7 +19,13 @@ public enum ThingKind {
     BATTERY("batteries", Battery.class),
     PV_ARRAY("pvArrays", PvArray.class),
     ISOLATOR("isolators", Isolator.class),
-    NOTICE("notices", Notice.class);
+    NOTICE("notices", Notice.class),
+    POWER_TERMINALS("powerTerminals", PowerTerminals.class),
+    CONTROL_PORT("controlPorts", ControlPort.class),
+    BUS_PORT("busPorts", BusPort.class),
+    CONTROL_CABLE("controlCables", ControlCable.class),
+    ISLAND_SETTINGS("islandSettings", IslandSettings.class),
+    NAMEPLATE("nameplates", Nameplate.class);
 
     private final String section;
     private final Class<? extends Thing> type;

@@ -53,7 +53,7 @@ class HouseRules {
     private static final int LARGEST_PACKAGE = 30;
 
     /** One type for each part and each word of a site file: many, but flat, and read as one list. */
-    private static final Map<String, Integer> LARGER_PACKAGES = Map.of("tideover.engine.site", 75);
+    private static final Map<String, Integer> LARGER_PACKAGES = Map.of("tideover.engine.site", 95);
 
     @ArchTest
     static final ArchRule numbersOfRecordsNameTheirUnit = classes()

@@ -15,7 +15,7 @@ import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.MethodSource;
 import tideover.engine.installation.Edge;
 import tideover.engine.installation.Installation;
-import tideover.engine.installation.Terminals;
+import tideover.engine.site.Terminals;
 import tideover.engine.installation.View;
 import tideover.engine.site.Circuit;
 import tideover.engine.site.Conductor;

@@ -5,7 +5,6 @@ import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import tideover.engine.installation.Edge;
-import tideover.engine.installation.Terminals;
 import tideover.engine.network.flow.Flow;
 import tideover.engine.network.flow.Phasor;
 import tideover.engine.network.flow.PowerLoad;
@@ -15,6 +14,7 @@ import tideover.engine.site.Fed;
 import tideover.engine.site.Inverter;
 import tideover.engine.site.OperatingState;
 import tideover.engine.site.PerLine;
+import tideover.engine.site.Terminals;
 import tideover.engine.site.ThingId;
 
 /** Voltages and currents of the house in one state. */

@@ -1,13 +1,13 @@
 package tideover.engine.network.house;
 
 import java.util.List;
-import tideover.engine.installation.Terminals;
 import tideover.engine.network.flow.FourWireNetwork;
 import tideover.engine.network.flow.PowerLoad;
 import tideover.engine.site.Circuit;
 import tideover.engine.site.Conductor;
 import tideover.engine.site.Fed;
 import tideover.engine.site.LoadKind;
+import tideover.engine.site.Terminals;
 
 /**
  * What one thing draws or feeds on one line.

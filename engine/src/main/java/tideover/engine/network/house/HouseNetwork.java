@@ -7,13 +7,13 @@ import java.util.List;
 import java.util.Map;
 import tideover.engine.installation.Edge;
 import tideover.engine.installation.Installation;
-import tideover.engine.installation.Terminals;
 import tideover.engine.installation.View;
 import tideover.engine.network.Impedances;
 import tideover.engine.network.flow.FourWireNetwork;
 import tideover.engine.network.flow.Phasor;
 import tideover.engine.site.Conductor;
 import tideover.engine.site.Inverter;
+import tideover.engine.site.Terminals;
 import tideover.engine.site.ThingId;
 
 /** The closed edges of the netlist in one state as a network, with the sources that form a voltage in it. */

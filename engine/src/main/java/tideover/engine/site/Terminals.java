@@ -1,4 +1,4 @@
-package tideover.engine.installation;
+package tideover.engine.site;
 
 /** On which side of a thing a terminal is. */
 public enum Terminals {
