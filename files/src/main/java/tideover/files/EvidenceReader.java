@@ -20,6 +20,9 @@ import tideover.files.yaml.Spot;
 
 /** Reads where facts come from, and adds an assumption for every fact that was filled in. */
 final class EvidenceReader {
+    /** What evidence may be about as a whole. */
+    private static final List<String> SIDES = List.of(SiteKeys.HOUSE, SiteKeys.PLAN, SiteKeys.BUILT);
+
     private final FieldTable table;
     private final Problems problems;
     private final Nearest nearest;
@@ -32,7 +35,7 @@ final class EvidenceReader {
         this.forms = forms;
     }
 
-    List<Evidence> read(Mapping root, Map<ThingId, Stated> found, Map<ThingId, Stated> planned) {
+    List<Evidence> read(Mapping root, Statements statements) {
         List<Evidence> all = new ArrayList<>();
         Set<String> filledIn = new HashSet<>();
         for (FactId fact : forms.assumed()) filledIn.add(fact.toString());
@@ -51,7 +54,7 @@ final class EvidenceReader {
             Integer first = lines.putIfAbsent(evidence.about(), spot.line());
             if (first != null)
                 problems.add(spot, where, ProblemKind.EVIDENCE_TWICE, evidence.about(), first.toString());
-            checkAbout(evidence.about(), spot, where + ".about", found, planned);
+            checkAbout(evidence.about(), spot, where + ".about", statements);
             // Whatever is said of a value nobody stated, the value now there is an assumption.
             if (!filledIn.contains(evidence.about())) all.add(evidence);
         }
@@ -68,14 +71,13 @@ final class EvidenceReader {
         return List.of();
     }
 
-    private void checkAbout(
-            String about, Spot spot, String where, Map<ThingId, Stated> found, Map<ThingId, Stated> planned) {
-        if (about.equals(SiteKeys.HOUSE) || about.equals(SiteKeys.PLAN)) return;
+    private void checkAbout(String about, Spot spot, String where, Statements statements) {
+        if (SIDES.contains(about)) return;
         int dot = about.indexOf('.');
         String thing = dot < 0 ? about : about.substring(0, dot);
-        RecordForm form = form(thing, found, planned);
+        RecordForm form = form(thing, statements);
         if (form == null) {
-            unknownThing(thing, spot, where, found, planned);
+            unknownThing(thing, spot, where, statements);
         } else if (dot >= 0 && form.findField(about.substring(dot + 1)).isEmpty()) {
             List<String> allowed = form.fieldPaths();
             String field = about.substring(dot + 1);
@@ -86,26 +88,21 @@ final class EvidenceReader {
         }
     }
 
-    private @Nullable RecordForm form(String thing, Map<ThingId, Stated> found, Map<ThingId, Stated> planned) {
+    private @Nullable RecordForm form(String thing, Statements statements) {
         if (!ThingId.isWellFormed(thing)) return null;
         ThingId id = new ThingId(thing);
         if (id.equals(ThingId.PLACE)) return table.form("place");
         if (id.equals(ThingId.GRID_OPERATOR)) return table.form("gridOperator");
         if (id.equals(ThingId.SUPPLY)) return table.form("supply");
-        Stated stated = found.getOrDefault(id, planned.get(id));
+        Stated stated = statements.first(id, Side.BUILT);
         return stated == null ? null : table.form(stated.kind());
     }
 
-    private void unknownThing(
-            String thing, Spot spot, String where, Map<ThingId, Stated> found, Map<ThingId, Stated> planned) {
-        Set<String> names = new TreeSet<>(List.of(
-                SiteKeys.HOUSE,
-                SiteKeys.PLAN,
-                ThingId.PLACE.text(),
-                ThingId.GRID_OPERATOR.text(),
-                ThingId.SUPPLY.text()));
-        for (ThingId id : found.keySet()) names.add(id.text());
-        for (ThingId id : planned.keySet()) names.add(id.text());
+    private void unknownThing(String thing, Spot spot, String where, Statements statements) {
+        Set<String> names =
+                new TreeSet<>(List.of(ThingId.PLACE.text(), ThingId.GRID_OPERATOR.text(), ThingId.SUPPLY.text()));
+        names.addAll(SIDES);
+        for (ThingId id : statements.ids(Side.BUILT)) names.add(id.text());
         String words = table.find("evidence.about").orElseThrow().words();
         String near = nearest.of(thing, names);
         String shortened = ValueReader.shortened(thing);

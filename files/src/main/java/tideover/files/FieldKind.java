@@ -20,6 +20,8 @@ public enum FieldKind {
     /** The id of another thing. */
     REFERENCE,
     REFERENCES,
+    /** A control terminal of a port, written {@code port/terminal}. */
+    TERMINAL,
     /** Fields of its own. */
     GROUP,
     /** A list of such. */

@@ -97,6 +97,7 @@ public final class FieldTable implements FieldWords {
         List<Field> all = new ArrayList<>();
         for (String section : List.of("place", "gridOperator", "supply")) add(section, all);
         for (ThingKind kind : ThingKind.values()) form(kind).addFields(all);
+        all.add(require("swapped"));
         all.add(require("removed"));
         for (String section : List.of("accepted", "evidence")) add(section, all);
         return all;

@@ -8,6 +8,7 @@ import java.util.Set;
 import org.jspecify.annotations.Nullable;
 import tideover.engine.site.Conductor;
 import tideover.engine.site.FactId;
+import tideover.engine.site.TerminalId;
 import tideover.engine.site.ThingId;
 import tideover.files.Reference.Side;
 import tideover.files.yaml.Node;
@@ -109,15 +110,17 @@ final class FormReader {
         }
         List<Object> items = new ArrayList<>(list.items().size());
         Set<Object> seen = new HashSet<>();
+        boolean groups = field.kind() == FieldKind.GROUPS;
+        // A default inside a list could not be named as a fact.
+        Owner inside = groups ? new Owner(owner.side(), owner.id(), owner.where(), Owner.Prefill.NOTHING) : owner;
         int number = 0;
         for (Node item : list.items()) {
             number++;
-            String itemWhere = field.kind() == FieldKind.GROUPS ? where + "[" + number + "]" : where;
-            Object value = single(part, item, owner, here, itemWhere);
+            String itemHere = groups ? here + "[" + number + "]" : here;
+            Object value = single(part, item, inside, itemHere, where(owner, itemHere));
             if (value == null) continue;
             items.add(value);
-            boolean once = field.kind() == FieldKind.WORDS || field.kind() == FieldKind.REFERENCES;
-            if (once && !seen.add(value))
+            if (!groups && !seen.add(value))
                 problems.add(item.spot(), where, ProblemKind.LIST_TWICE, field.words(), value.toString());
         }
         if (part.element() == Conductor.class && items.size() == list.items().size())
@@ -128,12 +131,7 @@ final class FormReader {
     private @Nullable Object single(RecordForm.Part part, Node node, Owner owner, String path, String where) {
         RecordForm nested = part.nested();
         if (nested != null) {
-            if (node instanceof Mapping mapping) {
-                boolean inList = part.field().kind() == FieldKind.GROUPS;
-                // A default inside a list could not be named as a fact.
-                Owner inner = inList ? new Owner(owner.side(), owner.id(), where, Owner.Prefill.NOTHING) : owner;
-                return read(nested, mapping, inner, inList ? "" : path + ".");
-            }
+            if (node instanceof Mapping mapping) return read(nested, mapping, owner, path + ".");
             problems.add(
                     node.spot(),
                     where,
@@ -143,8 +141,20 @@ final class FormReader {
             return null;
         }
         Object value = values.read(part, node, where);
-        if (part.field().refersTo() != null && value instanceof ThingId target)
-            references.add(new Reference(owner.side(), owner.id(), path, where, part.field(), target, node.spot()));
+        if (part.field().refersTo() != null && value instanceof ThingId target) {
+            references.add(
+                    new Reference(owner.side(), owner.id(), path, where, part.field(), target, null, node.spot()));
+        } else if (value instanceof TerminalId terminal) {
+            references.add(new Reference(
+                    owner.side(),
+                    owner.id(),
+                    path,
+                    where,
+                    part.field(),
+                    terminal.port(),
+                    terminal.name(),
+                    node.spot()));
+        }
         return value;
     }
 

@@ -6,51 +6,42 @@ import java.util.HashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Set;
+import java.util.function.Function;
 import org.jspecify.annotations.Nullable;
 import tideover.engine.site.Fed;
 import tideover.engine.site.ThingId;
+import tideover.files.Reference.Side;
 import tideover.files.yaml.Spot;
 
 /**
- * Whether the lines, and the neutrals, lead back to the supply and not round in a circle: as found, and once the plan is
- * done. A neutral may begin elsewhere than the lines, so each way is followed by itself.
+ * Whether the lines, and the neutrals, lead back to the supply and not round in a circle: as found, once the plan is done,
+ * and as built. A neutral may begin elsewhere than the lines, so each way is followed by itself.
  */
 final class LoopCheck {
-    private final Map<ThingId, Stated> found;
-    private final Map<ThingId, Stated> planned;
-    private final Set<ThingId> removed;
+    private final Statements statements;
     private final Problems problems;
     private final Set<Set<ThingId>> said = new HashSet<>();
 
-    LoopCheck(Map<ThingId, Stated> found, Map<ThingId, Stated> planned, Set<ThingId> removed, Problems problems) {
-        this.found = found;
-        this.planned = planned;
-        this.removed = removed;
+    LoopCheck(Statements statements, Problems problems) {
+        this.statements = statements;
         this.problems = problems;
     }
 
     void check() {
-        Map<ThingId, ThingId> lines = new HashMap<>();
-        Map<ThingId, ThingId> neutrals = new HashMap<>();
-        for (ThingId id : found.keySet()) {
-            put(lines, id, line(found.get(id)));
-            put(neutrals, id, neutral(found.get(id), null));
+        for (Side side : Side.values()) {
+            Map<ThingId, ThingId> lines = new HashMap<>();
+            Map<ThingId, ThingId> neutrals = new HashMap<>();
+            for (ThingId id : statements.ids(side)) {
+                if (statements.removedBy(id, side) != null) continue;
+                List<Stated> stated = statements.latestFirst(id, side);
+                ThingId line = first(stated, Fed::fedFrom);
+                ThingId neutral = first(stated, Fed::neutralFrom);
+                put(lines, id, line);
+                put(neutrals, id, neutral == null ? line : neutral);
+            }
+            walk(lines, ProblemKind.LOOP_OF_LINES);
+            walk(neutrals, ProblemKind.LOOP_OF_NEUTRALS);
         }
-        walk(lines, ProblemKind.LOOP_OF_LINES);
-        walk(neutrals, ProblemKind.LOOP_OF_NEUTRALS);
-
-        lines.clear();
-        neutrals.clear();
-        Set<ThingId> all = new HashSet<>(found.keySet());
-        all.addAll(planned.keySet());
-        all.removeAll(removed);
-        for (ThingId id : all) {
-            ThingId newLine = line(planned.get(id));
-            put(lines, id, newLine == null ? line(found.get(id)) : newLine);
-            put(neutrals, id, neutral(planned.get(id), found.get(id)));
-        }
-        walk(lines, ProblemKind.LOOP_OF_LINES);
-        walk(neutrals, ProblemKind.LOOP_OF_NEUTRALS);
     }
 
     private static void put(Map<ThingId, ThingId> ways, ThingId from, @Nullable ThingId to) {
@@ -58,19 +49,13 @@ final class LoopCheck {
         if (to != null && !to.equals(from)) ways.put(from, to);
     }
 
-    private static @Nullable ThingId line(@Nullable Stated stated) {
-        return stated != null && stated.thing() instanceof Fed fed ? fed.fedFrom() : null;
-    }
-
-    private static @Nullable ThingId neutral(@Nullable Stated over, @Nullable Stated under) {
-        ThingId own = neutralFrom(over);
-        if (own == null) own = neutralFrom(under);
-        if (own == null) own = line(over);
-        return own == null ? line(under) : own;
-    }
-
-    private static @Nullable ThingId neutralFrom(@Nullable Stated stated) {
-        return stated != null && stated.thing() instanceof Fed fed ? fed.neutralFrom() : null;
+    private static @Nullable ThingId first(List<Stated> loudestFirst, Function<Fed, @Nullable ThingId> field) {
+        for (Stated stated : loudestFirst)
+            if (stated.thing() instanceof Fed fed) {
+                ThingId named = field.apply(fed);
+                if (named != null) return named;
+            }
+        return null;
     }
 
     /** Follows each way once; whoever meets its own trail has gone round. */
@@ -120,10 +105,8 @@ final class LoopCheck {
         List<String> fields =
                 kind == ProblemKind.LOOP_OF_LINES ? List.of("fedFrom") : List.of("neutralFrom", "fedFrom");
         for (String field : fields)
-            for (Map<ThingId, Stated> side : List.of(planned, found)) {
-                Stated stated = side.get(id);
-                if (stated != null && stated.node().find(field).isPresent()) return new Way(field, stated.spot(field));
-            }
+            for (Stated stated : statements.latestFirst(id, Side.BUILT))
+                if (stated.node().find(field).isPresent()) return new Way(field, stated.spot(field));
         throw new IllegalStateException(id + " is in a circle but supplied from nowhere");
     }
 

@@ -76,7 +76,7 @@ public enum ProblemKind {
     ID_RESERVED(1),
     /** Id, line where it was first. */
     ID_TWICE(2),
-    /** Id, its section in the house, its section in the plan. */
+    /** Id, its section where it is stated first, its section here. */
     KIND_CHANGED(3),
     /** Label, id. */
     THING_UNKNOWN(2),
@@ -88,8 +88,16 @@ public enum ProblemKind {
     THING_NOT_HERE(3),
     /** Label, id: the plan takes it out. */
     THING_REMOVED(2),
+    /** Label, id: it was left out when the plan was carried out. */
+    THING_LEFT_OUT(2),
     /** Label, id. */
     THING_ITSELF(2),
+    /** Label, found. */
+    TERMINAL_FORM(2),
+    /** Label, terminal, its port, terminals of that port. */
+    TERMINAL_UNKNOWN(4),
+    /** The terminal that stands in both sets. */
+    TERMINAL_TWICE(1),
     /** The way round. */
     LOOP_OF_LINES(1),
     LOOP_OF_NEUTRALS(1),

@@ -2,10 +2,15 @@ package tideover.files;
 
 import org.jspecify.annotations.Nullable;
 import tideover.engine.site.Battery;
+import tideover.engine.site.ByPass;
 import tideover.engine.site.Circuit;
 import tideover.engine.site.Electrode;
 import tideover.engine.site.Fed;
 import tideover.engine.site.Inverter;
+import tideover.engine.site.Isolator;
+import tideover.engine.site.Meter;
+import tideover.engine.site.NeutralEarthSwitch;
+import tideover.engine.site.Port;
 import tideover.engine.site.PvArray;
 import tideover.engine.site.Thing;
 import tideover.engine.site.ThingId;
@@ -21,8 +26,13 @@ public enum ReferTo {
     CIRCUIT,
     /** The supply, an inverter, a battery or PV modules. */
     SOURCE,
-    /** Any thing as found. */
-    FOUND,
+    METER,
+    /** What has terminals and a nameplate: a thing in the path of power, a switch, a by-pass or a source. */
+    DEVICE,
+    /** Terminals of control or bus. */
+    PORT,
+    /** A thing of a list. */
+    LISTED,
     ANY;
 
     boolean allows(ThingKind kind) {
@@ -33,7 +43,16 @@ public enum ReferTo {
             case INVERTER -> type == Inverter.class;
             case CIRCUIT -> type == Circuit.class;
             case SOURCE -> type == Inverter.class || type == Battery.class || type == PvArray.class;
-            case FOUND, ANY -> true;
+            case METER -> type == Meter.class;
+            case DEVICE ->
+                Fed.class.isAssignableFrom(type)
+                        || type == NeutralEarthSwitch.class
+                        || type == ByPass.class
+                        || type == Isolator.class
+                        || type == Battery.class
+                        || type == PvArray.class;
+            case PORT -> Port.class.isAssignableFrom(type);
+            case LISTED, ANY -> true;
         };
     }
 

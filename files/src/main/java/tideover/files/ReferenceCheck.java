@@ -1,39 +1,32 @@
 package tideover.files;
 
-import java.util.HashSet;
 import java.util.List;
-import java.util.Map;
 import java.util.Set;
 import java.util.TreeSet;
+import java.util.stream.Stream;
 import org.jspecify.annotations.Nullable;
+import tideover.engine.site.BusPort;
+import tideover.engine.site.Port;
 import tideover.engine.site.ThingId;
 import tideover.files.Reference.Side;
 
-/** Whether everything named exists, is of the kind that may be named there, and is still there once the plan is done. */
+/** Whether everything named exists, is of the kind that may be named there, and is still there once all is done. */
 final class ReferenceCheck {
-    private final Map<ThingId, Stated> found;
-    private final Map<ThingId, Stated> planned;
-    private final Set<ThingId> removed;
+    private final Statements statements;
     private final Problems problems;
     private final Nearest nearest;
     private @Nullable Set<String> names;
 
-    ReferenceCheck(
-            Map<ThingId, Stated> found,
-            Map<ThingId, Stated> planned,
-            List<ThingId> removed,
-            Problems problems,
-            Nearest nearest) {
-        this.found = found;
-        this.planned = planned;
-        this.removed = new HashSet<>(removed);
+    ReferenceCheck(Statements statements, Problems problems, Nearest nearest) {
+        this.statements = statements;
         this.problems = problems;
         this.nearest = nearest;
     }
 
     void check(List<Reference> references) {
         for (Reference reference : references) check(reference);
-        new LoopCheck(found, planned, removed, problems).check();
+        for (Side side : Side.values()) for (Stated stated : statements.of(side).values()) checkPassThrough(stated);
+        new LoopCheck(statements, problems).check();
     }
 
     private void check(Reference reference) {
@@ -46,7 +39,7 @@ final class ReferenceCheck {
                 add(reference, ProblemKind.THING_NOT_HERE, words, target.text(), refersTo.allowed());
             return;
         }
-        Stated named = found.getOrDefault(target, planned.get(target));
+        Stated named = statements.first(target, Side.BUILT);
         if (target.equals(reference.owner())) {
             add(reference, ProblemKind.THING_ITSELF, words, target.text());
         } else if (named == null) {
@@ -59,26 +52,74 @@ final class ReferenceCheck {
                     target.text(),
                     named.kind().section(),
                     refersTo.allowed());
-        } else if (removed.contains(target) && refersTo != ReferTo.FOUND && holdsAfterPlan(reference)) {
-            add(reference, ProblemKind.THING_REMOVED, words, target.text());
+        } else {
+            // The lists of what goes name what goes.
+            Side removedBy = refersTo == ReferTo.LISTED ? null : statements.removedBy(target, Side.BUILT);
+            if (removedBy != null && holdsAfter(reference, removedBy)) {
+                ProblemKind gone = removedBy == Side.PLAN ? ProblemKind.THING_REMOVED : ProblemKind.THING_LEFT_OUT;
+                add(reference, gone, words, target.text());
+            }
+            checkTerminal(reference);
         }
     }
 
-    /** Whether the reference still stands once the plan is carried out. */
-    private boolean holdsAfterPlan(Reference reference) {
+    /** Whether the reference still stands once the side that takes its target out is carried out. */
+    private boolean holdsAfter(Reference reference, Side removedBy) {
         ThingId owner = reference.owner();
         if (owner == null) return true;
-        if (removed.contains(owner)) return false;
-        if (reference.side() == Side.PLAN) return true;
-        Stated restated = planned.get(owner);
-        return restated == null || restated.thing().value(reference.path()) == null;
+        Side last = removedBy.compareTo(reference.side()) > 0 ? removedBy : reference.side();
+        if (statements.removedBy(owner, last) != null) return false;
+        for (Side later : last.andBefore()) {
+            if (later.compareTo(reference.side()) <= 0) continue;
+            Stated restated = statements.of(later).get(owner);
+            if (restated != null && restated.thing().value(reference.topField()) != null) return false;
+        }
+        return true;
+    }
+
+    private void checkTerminal(Reference reference) {
+        String name = reference.name();
+        if (name == null) return;
+        List<String> terminals = terminals(reference.target());
+        if (terminals == null || terminals.contains(name)) return;
+        add(
+                reference,
+                ProblemKind.TERMINAL_UNKNOWN,
+                reference.field().words(),
+                ValueReader.shortened(name),
+                reference.target().text(),
+                String.join(", ", terminals));
+    }
+
+    /** The terminals of a port, both sets, as they will be; nothing where nobody has named them. */
+    private @Nullable List<String> terminals(ThingId port) {
+        List<String> terminals = null;
+        List<String> onwards = null;
+        for (Stated stated : statements.latestFirst(port, Side.BUILT)) {
+            if (!(stated.thing() instanceof Port stating)) continue;
+            if (terminals == null) terminals = stating.terminals();
+            if (onwards == null && stating instanceof BusPort bus) onwards = bus.passThrough();
+        }
+        if (terminals == null || onwards == null) return terminals;
+        return Stream.concat(terminals.stream(), onwards.stream()).toList();
+    }
+
+    /** The two sets of a bus port have names of their own, else a cable could not tell them apart. */
+    private void checkPassThrough(Stated stated) {
+        if (!(stated.thing() instanceof BusPort bus) || bus.terminals() == null || bus.passThrough() == null) return;
+        for (String name : bus.passThrough())
+            if (bus.terminals().contains(name))
+                problems.add(
+                        stated.spot("passThrough"),
+                        bus.id() + ".passThrough",
+                        ProblemKind.TERMINAL_TWICE,
+                        ValueReader.shortened(name));
     }
 
     private void unknown(Reference reference) {
         if (names == null) {
             names = new TreeSet<>(List.of(ThingId.SUPPLY.text(), ThingId.MAIN_EARTH.text()));
-            for (ThingId id : found.keySet()) names.add(id.text());
-            for (ThingId id : planned.keySet()) names.add(id.text());
+            for (ThingId id : statements.ids(Side.BUILT)) names.add(id.text());
         }
         String near = nearest.of(reference.target().text(), names);
         String words = reference.field().words();

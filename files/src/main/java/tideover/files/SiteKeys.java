@@ -3,6 +3,7 @@ package tideover.files;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Set;
+import tideover.engine.site.Evidence;
 import tideover.engine.site.ThingId;
 import tideover.engine.site.ThingKind;
 
@@ -11,16 +12,18 @@ final class SiteKeys {
     static final String FORMAT = "format";
     static final String HOUSE = "house";
     static final String PLAN = "plan";
+    static final String BUILT = Evidence.BUILT;
     static final String EVIDENCE = "evidence";
     static final String VARIANT_OF = "variantOf";
 
     /** The format this program reads and writes. */
     static final int FORMAT_VERSION = 1;
 
-    static final List<String> ROOT = List.of(FORMAT, HOUSE, PLAN, EVIDENCE);
-    static final List<String> VARIANT = List.of(FORMAT, VARIANT_OF, "story", "set", "add", "remove");
+    static final List<String> ROOT = List.of(FORMAT, HOUSE, PLAN, BUILT, EVIDENCE);
+    static final List<String> VARIANT = List.of(FORMAT, VARIANT_OF, "story", "set", "add", BUILT, "remove");
     static final List<String> HOUSE_PARTS = withSections(List.of("place", "gridOperator", "supply"), List.of());
     static final List<String> PLAN_PARTS = withSections(List.of(), List.of("removed", "accepted"));
+    static final List<String> BUILT_PARTS = withSections(List.of(), List.of("swapped", "removed"));
 
     /** Names of what is in every house, and words of the format. */
     static final Set<String> RESERVED = Set.of(
@@ -29,7 +32,8 @@ final class SiteKeys {
             ThingId.SUPPLY.text(),
             ThingId.MAIN_EARTH.text(),
             HOUSE,
-            PLAN);
+            PLAN,
+            BUILT);
 
     private SiteKeys() {}
 

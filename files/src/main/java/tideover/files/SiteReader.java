@@ -1,12 +1,11 @@
 package tideover.files;
 
 import java.util.ArrayList;
-import java.util.LinkedHashMap;
 import java.util.List;
-import java.util.Map;
 import java.util.Optional;
 import org.jspecify.annotations.Nullable;
 import tideover.engine.site.AcceptedAdvice;
+import tideover.engine.site.Built;
 import tideover.engine.site.Evidence;
 import tideover.engine.site.GridOperator;
 import tideover.engine.site.House;
@@ -32,8 +31,7 @@ final class SiteReader {
     private final Problems problems;
     private final Nearest nearest;
     private final FormReader forms;
-    private final Map<ThingId, Stated> found = new LinkedHashMap<>();
-    private final Map<ThingId, Stated> planned = new LinkedHashMap<>();
+    private final Statements statements = new Statements();
 
     SiteReader(FieldTable table, Problems problems) {
         this.table = table;
@@ -47,6 +45,7 @@ final class SiteReader {
     Site read(Mapping root) {
         Mapping house = part(root, SiteKeys.HOUSE).orElse(null);
         Mapping plan = part(root, SiteKeys.PLAN).orElse(empty(root.spot()));
+        Mapping built = part(root, SiteKeys.BUILT).orElse(empty(root.spot()));
         for (Entry entry : root.entries())
             if (!SiteKeys.ROOT.contains(entry.key())) forms.unknownKey(entry, entry.key(), SiteKeys.ROOT);
         if (house == null) {
@@ -55,37 +54,39 @@ final class SiteReader {
                 problems.add(root.spot(), SiteKeys.HOUSE, ProblemKind.KEY_MISSING, "what was found", SiteKeys.HOUSE);
             house = empty(root.spot());
         }
-        for (Entry entry : house.entries())
-            if (!SiteKeys.HOUSE_PARTS.contains(entry.key()))
-                forms.unknownKey(entry, SiteKeys.HOUSE + "." + entry.key(), SiteKeys.HOUSE_PARTS);
-        for (Entry entry : plan.entries())
-            if (!SiteKeys.PLAN_PARTS.contains(entry.key()))
-                forms.unknownKey(entry, SiteKeys.PLAN + "." + entry.key(), SiteKeys.PLAN_PARTS);
+        checkParts(house, SiteKeys.HOUSE, SiteKeys.HOUSE_PARTS);
+        checkParts(plan, SiteKeys.PLAN, SiteKeys.PLAN_PARTS);
+        checkParts(built, SiteKeys.BUILT, SiteKeys.BUILT_PARTS);
 
         Object place = single(house, "place", ThingId.PLACE);
         Object operator = single(house, "gridOperator", ThingId.GRID_OPERATOR);
         Object supply = single(house, "supply", ThingId.SUPPLY);
         readThings(house, Side.HOUSE);
         readThings(plan, Side.PLAN);
-        List<ThingId> removed = removed(plan);
+        readThings(built, Side.BUILT);
+        List<ThingId> removed = ids(plan, Side.PLAN, "removed");
+        List<ThingId> swapped = ids(built, Side.BUILT, "swapped");
+        List<ThingId> leftOut = ids(built, Side.BUILT, "removed");
+        statements.remove(Side.PLAN, removed);
+        statements.remove(Side.BUILT, leftOut);
         List<AcceptedAdvice> accepted = accepted(plan);
-        List<Evidence> evidence = new EvidenceReader(table, problems, nearest, forms).read(root, found, planned);
-        new ReferenceCheck(found, planned, removed, problems, nearest).check(forms.references());
+        List<Evidence> evidence = new EvidenceReader(table, problems, nearest, forms).read(root, statements);
+        new ReferenceCheck(statements, problems, nearest).check(forms.references());
         if (!problems.isEmpty()) return null;
         return new Site(
                 new House(
                         (Place) require(place),
                         (GridOperator) require(operator),
                         (Supply) require(supply),
-                        things(found)),
-                new Plan(things(planned), removed, accepted),
+                        statements.things(Side.HOUSE)),
+                new Plan(statements.things(Side.PLAN), removed, accepted),
+                new Built(statements.things(Side.BUILT), swapped, leftOut),
                 evidence);
     }
 
-    private static List<Thing> things(Map<ThingId, Stated> stated) {
-        List<Thing> things = new ArrayList<>(stated.size());
-        for (Stated each : stated.values()) things.add(each.thing());
-        return things;
+    private void checkParts(Mapping side, String name, List<String> parts) {
+        for (Entry entry : side.entries())
+            if (!parts.contains(entry.key())) forms.unknownKey(entry, name + "." + entry.key(), parts);
     }
 
     private static Object require(@Nullable Object value) {
@@ -118,51 +119,52 @@ final class SiteReader {
                 .filter(node -> node instanceof Scalar scalar && ThingId.isWellFormed(scalar.text()))
                 .map(node -> new ThingId(((Scalar) node).text()))
                 .orElse(null);
-        Map<ThingId, Stated> same = side == Side.HOUSE ? found : planned;
-        boolean altered = side == Side.PLAN && id != null && found.containsKey(id);
+        Stated earlier = id == null ? null : statements.first(id, side);
         Owner owner = new Owner(
-                side, id, id == null ? number : id.text(), altered ? Owner.Prefill.NOTHING : Owner.Prefill.DEFAULTS);
+                side,
+                id,
+                id == null ? number : id.text(),
+                earlier == null ? Owner.Prefill.DEFAULTS : Owner.Prefill.NOTHING);
         Object thing = forms.read(table.form(kind), mapping, owner);
         if (id == null || thing == null) return;
         Stated stated = new Stated(kind, (Thing) thing, mapping);
-        Stated first = same.get(id);
+        Stated same = statements.of(side).get(id);
         if (SiteKeys.RESERVED.contains(id.text())) {
             problems.add(stated.spot("id"), id + ".id", ProblemKind.ID_RESERVED, id.text());
-        } else if (first != null) {
-            String line = Integer.toString(first.spot("id").line());
+        } else if (same != null) {
+            String line = Integer.toString(same.spot("id").line());
             problems.add(stated.spot("id"), id + ".id", ProblemKind.ID_TWICE, id.text(), line);
         } else {
-            same.put(id, stated);
-            Stated asFound = found.get(id);
-            if (asFound != null && asFound.kind() != kind)
+            statements.put(side, id, stated);
+            if (earlier != null && earlier.kind() != kind)
                 problems.add(
                         stated.spot("id"),
                         id + ".id",
                         ProblemKind.KIND_CHANGED,
                         id.text(),
-                        asFound.kind().section(),
+                        earlier.kind().section(),
                         kind.section());
         }
     }
 
-    private List<ThingId> removed(Mapping plan) {
-        List<ThingId> removed = new ArrayList<>();
-        String where = SiteKeys.PLAN + ".removed";
-        Node list = plan.find("removed").orElse(null);
-        if (list == null || list.isNothing()) return removed;
-        Field field = table.find("removed").orElseThrow();
+    /** A list of things that is no field of any of them. */
+    private List<ThingId> ids(Mapping part, Side side, String key) {
+        List<ThingId> ids = new ArrayList<>();
+        String where = (side == Side.PLAN ? SiteKeys.PLAN : SiteKeys.BUILT) + "." + key;
+        Node list = part.find(key).orElse(null);
+        if (list == null || list.isNothing()) return ids;
+        Field field = table.find(key).orElseThrow();
         for (Node item : list(list, where)) {
             if (!(item instanceof Scalar scalar) || !ThingId.isWellFormed(scalar.text())) {
                 problems.add(item.spot(), where, ProblemKind.ID_FORM, FormReader.found(item));
                 continue;
             }
             ThingId id = new ThingId(scalar.text());
-            if (removed.contains(id))
-                problems.add(item.spot(), where, ProblemKind.LIST_TWICE, field.words(), id.text());
-            else removed.add(id);
-            forms.references().add(new Reference(Side.PLAN, null, "removed", where, field, id, item.spot()));
+            if (ids.contains(id)) problems.add(item.spot(), where, ProblemKind.LIST_TWICE, field.words(), id.text());
+            else ids.add(id);
+            forms.references().add(new Reference(side, null, key, where, field, id, null, item.spot()));
         }
-        return removed;
+        return ids;
     }
 
     private List<AcceptedAdvice> accepted(Mapping plan) {

@@ -17,6 +17,7 @@ import tideover.files.text.Sink.Layout;
  */
 public final class SiteSchema {
     private static final String ID_PATTERN = "^[a-z][a-z0-9-]{0,59}$";
+    private static final String TERMINAL_PATTERN = "^[a-z][a-z0-9-]{0,59}/.*\\S";
     /** A thing, a dot and a field, as {@code set} and evidence name a fact. */
     private static final String FACT_PATTERN = "^[a-z][a-z0-9-]{0,59}\\.[A-Za-z0-9.]+$";
     /** Written where a value may be left empty: a fact not yet surveyed. */
@@ -43,6 +44,8 @@ public final class SiteSchema {
         definitions.put(SiteKeys.HOUSE, parts("As found.", SiteKeys.HOUSE_PARTS));
         String plan = "What becomes of the house: a thing with the id of a found thing alters the fields it states.";
         definitions.put(SiteKeys.PLAN, parts(plan, SiteKeys.PLAN_PARTS));
+        String built = "What was built otherwise than planned: a thing with a known id alters the fields it states.";
+        definitions.put(SiteKeys.BUILT, parts(built, SiteKeys.BUILT_PARTS));
         for (String section : List.of("place", "gridOperator", "supply")) define(section, table.form(section));
         for (ThingKind kind : ThingKind.values()) define(kind.section(), table.form(kind));
         for (String section : List.of("accepted", SiteKeys.EVIDENCE)) define(section, table.form(section));
@@ -71,6 +74,7 @@ public final class SiteSchema {
                         SiteKeys.FORMAT, object("const", SiteKeys.FORMAT_VERSION),
                         SiteKeys.HOUSE, reference(SiteKeys.HOUSE),
                         SiteKeys.PLAN, orNothing(SiteKeys.PLAN),
+                        SiteKeys.BUILT, orNothing(SiteKeys.BUILT),
                         SiteKeys.EVIDENCE, listOf(SiteKeys.EVIDENCE)),
                 List.of(SiteKeys.FORMAT, SiteKeys.HOUSE));
     }
@@ -94,6 +98,8 @@ public final class SiteSchema {
                                 "propertyNames", object("pattern", FACT_PATTERN)),
                         "add",
                         orNothing(SiteKeys.PLAN),
+                        SiteKeys.BUILT,
+                        orNothing(SiteKeys.BUILT),
                         "remove",
                         object(
                                 "type", "array",
@@ -105,7 +111,7 @@ public final class SiteSchema {
     private Map<String, Object> parts(String description, List<String> sections) {
         Map<String, Object> properties = new LinkedHashMap<>();
         for (String section : sections) {
-            if (section.equals("removed"))
+            if (section.equals("removed") || section.equals("swapped"))
                 properties.put(section, field(table.find(section).orElseThrow(), null));
             else if (SiteKeys.isSingle(section)) properties.put(section, orNothing(section));
             else properties.put(section, listOf(section));
@@ -132,6 +138,7 @@ public final class SiteSchema {
         Map<String, Object> one = list ? new LinkedHashMap<>() : schema;
         switch (field.kind()) {
             case ID, REFERENCE, REFERENCES -> one.putAll(object("type", "string", "pattern", ID_PATTERN));
+            case TERMINAL -> one.putAll(object("type", "string", "pattern", TERMINAL_PATTERN));
             case TEXT -> one.putAll(object("type", "string", "minLength", 1, "maxLength", ValueReader.LONGEST_TEXT));
             case TEXTS -> one.put("type", "string");
             case DATE -> one.putAll(object("type", "string", "format", "date"));
@@ -150,8 +157,7 @@ public final class SiteSchema {
         if (list) {
             schema.put("type", "array");
             schema.put("items", one);
-            if (field.kind() == FieldKind.WORDS || field.kind() == FieldKind.REFERENCES)
-                schema.put("uniqueItems", true);
+            if (field.kind() != FieldKind.GROUPS) schema.put("uniqueItems", true);
             if (part != null && part.element() == Conductor.class)
                 schema.put("contains", object("enum", List.of("L1", "L2", "L3")));
         }

@@ -4,9 +4,11 @@ import java.time.LocalDate;
 import java.util.List;
 import org.jspecify.annotations.Nullable;
 import tideover.engine.rules.Digest;
+import tideover.engine.site.Built;
 import tideover.engine.site.House;
 import tideover.engine.site.Plan;
 import tideover.engine.site.Site;
+import tideover.engine.site.TerminalId;
 import tideover.engine.site.Thing;
 import tideover.engine.site.ThingId;
 import tideover.engine.site.ThingKind;
@@ -62,6 +64,11 @@ public final class SiteWriter {
             out.key(SiteKeys.PLAN);
             write(plan, out);
         }
+        Built built = site.built();
+        if (!built.isAsPlanned()) {
+            out.key(SiteKeys.BUILT);
+            write(built, out);
+        }
         list("evidence", site.evidence(), Layout.LINE, out);
         out.endMapping();
     }
@@ -78,14 +85,25 @@ public final class SiteWriter {
     private void write(Plan plan, Sink out) {
         out.beginMapping(Layout.BLOCK);
         things(plan.things(), out);
-        if (!plan.removed().isEmpty()) {
-            out.key("removed");
-            out.beginList(Layout.LINE);
-            for (ThingId id : plan.removed()) out.text(id.text());
-            out.endList();
-        }
+        ids("removed", plan.removed(), out);
         list("accepted", plan.accepted(), Layout.LINE, out);
         out.endMapping();
+    }
+
+    private void write(Built built, Sink out) {
+        out.beginMapping(Layout.BLOCK);
+        things(built.things(), out);
+        ids("swapped", built.swapped(), out);
+        ids("removed", built.removed(), out);
+        out.endMapping();
+    }
+
+    private static void ids(String key, List<ThingId> ids, Sink out) {
+        if (ids.isEmpty()) return;
+        out.key(key);
+        out.beginList(Layout.LINE);
+        for (ThingId id : ids) out.text(id.text());
+        out.endList();
     }
 
     private void single(String section, Thing thing, Sink out) {
@@ -132,7 +150,10 @@ public final class SiteWriter {
             out.yesNo(yesNo);
         } else if (value instanceof Enum<?> word) {
             out.text(word.name());
-        } else if (value instanceof String || value instanceof ThingId || value instanceof LocalDate) {
+        } else if (value instanceof String
+                || value instanceof ThingId
+                || value instanceof TerminalId
+                || value instanceof LocalDate) {
             out.text(value.toString());
         } else {
             throw new IllegalStateException(value.getClass() + " has no form in a file");

@@ -5,6 +5,7 @@ import java.time.YearMonth;
 import java.util.ArrayList;
 import java.util.List;
 import org.jspecify.annotations.Nullable;
+import tideover.engine.site.TerminalId;
 import tideover.engine.site.ThingId;
 import tideover.files.text.Numbers;
 import tideover.files.yaml.Node;
@@ -32,6 +33,7 @@ final class ValueReader {
         }
         return switch (field.kind()) {
             case ID, REFERENCE, REFERENCES -> id(scalar, where);
+            case TERMINAL -> terminal(field, scalar, where);
             case TEXT, TEXTS -> text(field, scalar, where);
             case NUMBER -> number(field, scalar, where);
             case WHOLE -> whole(field, scalar, where);
@@ -45,6 +47,12 @@ final class ValueReader {
     private @Nullable ThingId id(Scalar scalar, String where) {
         if (ThingId.isWellFormed(scalar.text())) return new ThingId(scalar.text());
         problems.add(scalar.spot(), where, ProblemKind.ID_FORM, scalar.text());
+        return null;
+    }
+
+    private @Nullable TerminalId terminal(Field field, Scalar scalar, String where) {
+        if (TerminalId.isWellFormed(scalar.text())) return TerminalId.of(scalar.text());
+        problems.add(scalar.spot(), where, ProblemKind.TERMINAL_FORM, field.words(), shortened(scalar.text()));
         return null;
     }
 

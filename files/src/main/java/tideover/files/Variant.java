@@ -16,8 +16,8 @@ import tideover.files.yaml.Node.Sequence;
 import tideover.files.yaml.Spot;
 
 /**
- * What a variant file changes in the tree of its base: facts set or forgotten, things added to the plan, things taken out
- * altogether. New nodes keep their place in the variant, so that what is wrong with them is reported there.
+ * What a variant file changes in the tree of its base: facts set or forgotten, things added to the plan or to what was
+ * built, things taken out altogether. New nodes keep their place in the variant, so that what is wrong with them is reported there.
  */
 final class Variant {
     private static final String SET = "set";
@@ -44,7 +44,9 @@ final class Variant {
         }
         edits.remove(list(variant, REMOVE, problems));
         for (Entry entry : mapping(variant, SET, problems)) edits.set(entry);
-        for (Entry entry : mapping(variant, ADD, problems)) edits.add(entry);
+        for (Entry entry : mapping(variant, ADD, problems)) edits.add(entry, ADD, SiteKeys.PLAN, SiteKeys.PLAN_PARTS);
+        for (Entry entry : mapping(variant, SiteKeys.BUILT, problems))
+            edits.add(entry, SiteKeys.BUILT, SiteKeys.BUILT, SiteKeys.BUILT_PARTS);
         return edits.tree;
     }
 
@@ -59,8 +61,8 @@ final class Variant {
         List<String> path = List.of(entry.key().substring(dot + 1).split("\\.", -1));
         boolean forget = entry.value().isNothing();
         boolean known = false;
-        // What the plan states is changed there; a fact to forget is forgotten on both sides.
-        for (String side : List.of(SiteKeys.PLAN, SiteKeys.HOUSE)) {
+        // What was built is changed there, else what the plan states; a fact to forget is forgotten on both sides.
+        for (String side : List.of(SiteKeys.BUILT, SiteKeys.PLAN, SiteKeys.HOUSE)) {
             if (known && !forget) break;
             Mapping changed = setIn(side, thing, path, entry);
             if (changed == null) continue;
@@ -110,10 +112,10 @@ final class Variant {
         return mapping.with(new Entry(key, entry.spot(), put(group, path.subList(1, path.size()), entry)));
     }
 
-    private void add(Entry entry) {
-        String where = ADD + "." + entry.key();
-        if (!SiteKeys.PLAN_PARTS.contains(entry.key())) {
-            new FormReader(problems, nearest).unknownKey(entry, where, SiteKeys.PLAN_PARTS);
+    private void add(Entry entry, String key, String side, List<String> parts) {
+        String where = key + "." + entry.key();
+        if (!parts.contains(entry.key())) {
+            new FormReader(problems, nearest).unknownKey(entry, where, parts);
             return;
         }
         if (!(entry.value() instanceof Sequence more)) {
@@ -121,20 +123,20 @@ final class Variant {
                     entry.value().spot(), where, ProblemKind.LIST_EXPECTED, where, FormReader.found(entry.value()));
             return;
         }
-        Node plan = tree.find(SiteKeys.PLAN).orElse(null);
-        Mapping around = plan instanceof Mapping mapping ? mapping : Mapping.of(entry.spot(), List.of());
+        Node stated = tree.find(side).orElse(null);
+        Mapping around = stated instanceof Mapping mapping ? mapping : Mapping.of(entry.spot(), List.of());
         List<Node> items = new ArrayList<>();
         if (around.find(entry.key()).orElse(null) instanceof Sequence list) items.addAll(list.items());
         items.addAll(more.items());
         Sequence all = Sequence.of(more.spot(), items);
-        tree = tree.with(entryOf(tree, SiteKeys.PLAN, around.with(new Entry(entry.key(), entry.spot(), all))));
+        tree = tree.with(entryOf(tree, side, around.with(new Entry(entry.key(), entry.spot(), all))));
     }
 
     private void remove(List<Node> ids) {
         for (Node node : ids) {
             String id = node instanceof Scalar scalar ? scalar.text() : "";
             Mapping before = tree;
-            for (String side : List.of(SiteKeys.HOUSE, SiteKeys.PLAN))
+            for (String side : List.of(SiteKeys.HOUSE, SiteKeys.PLAN, SiteKeys.BUILT))
                 if (!id.isEmpty() && tree.find(side).orElse(null) instanceof Mapping around)
                     tree = tree.with(entryOf(tree, side, without(around, id)));
             if (id.isEmpty() || tree.size() == before.size()) unknownThing(node.spot(), REMOVE, id);
@@ -148,7 +150,8 @@ final class Variant {
             if (!(section.value() instanceof Sequence list)) continue;
             List<Node> items = new ArrayList<>(list.items());
             items.removeIf(item -> switch (section.key()) {
-                case "removed" -> item instanceof Scalar scalar && scalar.text().equals(id);
+                case "removed", "swapped" ->
+                    item instanceof Scalar scalar && scalar.text().equals(id);
                 case "accepted" -> item instanceof Mapping mapping && id.equals(text(mapping, "place"));
                 default -> item instanceof Mapping mapping && id.equals(id(mapping));
             });
@@ -169,7 +172,7 @@ final class Variant {
         Set<String> names = new TreeSet<>();
         for (ThingId single : List.of(ThingId.PLACE, ThingId.GRID_OPERATOR, ThingId.SUPPLY))
             if (where.startsWith(SET)) names.add(single.text());
-        for (String side : List.of(SiteKeys.HOUSE, SiteKeys.PLAN))
+        for (String side : List.of(SiteKeys.HOUSE, SiteKeys.PLAN, SiteKeys.BUILT))
             if (tree.find(side).orElse(null) instanceof Mapping around)
                 for (Entry section : around.entries())
                     if (section.value() instanceof Sequence list)

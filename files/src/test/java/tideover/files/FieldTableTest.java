@@ -10,6 +10,7 @@ import java.util.Map;
 import java.util.Set;
 import org.junit.jupiter.api.Test;
 import tideover.engine.site.FactSource;
+import tideover.engine.site.TerminalId;
 import tideover.engine.site.ThingId;
 import tideover.engine.site.ThingKind;
 
@@ -28,6 +29,7 @@ class FieldTableTest {
             Map.entry("M", "m"),
             Map.entry("Mm2", "mm²"),
             Map.entry("S", "s"),
+            Map.entry("Nm", "Nm"),
             Map.entry("Hz", "Hz"),
             Map.entry("Deg", "°"),
             Map.entry("DegC", "°C"),
@@ -56,6 +58,7 @@ class FieldTableTest {
             FieldKind kind = part.field().kind();
             boolean fits = switch (kind) {
                 case ID, REFERENCE, REFERENCES -> type == ThingId.class;
+                case TERMINAL -> type == TerminalId.class;
                 case TEXT, TEXTS -> type == String.class;
                 case NUMBER -> type == Double.class;
                 case WHOLE -> type == Integer.class;
@@ -103,7 +106,8 @@ class FieldTableTest {
     @Test
     void onlyReferencesSayWhatTheyReferTo() {
         for (Field field : TABLE.all()) {
-            boolean reference = field.kind() == FieldKind.REFERENCE || field.kind() == FieldKind.REFERENCES;
+            boolean reference = Set.of(FieldKind.REFERENCE, FieldKind.REFERENCES, FieldKind.TERMINAL)
+                    .contains(field.kind());
             assertThat(field.refersTo() != null).as(field.path()).isEqualTo(reference);
         }
     }

@@ -71,6 +71,7 @@ class SiteFilePageTest {
         if (section.equals("*")) return 3;
         if (SiteKeys.isSingle(section)) return SiteKeys.HOUSE_PARTS.indexOf(section);
         int part = SiteKeys.PLAN_PARTS.indexOf(section);
+        if (section.equals("swapped")) part = SiteKeys.PLAN_PARTS.size();
         return part < 0 ? 100 : 4 + part;
     }
 
@@ -114,6 +115,7 @@ class SiteFilePageTest {
                     case WORD -> words(row);
                     case WORDS -> "list of " + words(row);
                     case DATE -> "day";
+                    case TERMINAL -> "terminal, written port/terminal";
                     case REFERENCE -> "id of " + target(row);
                     case REFERENCES -> "ids of " + target(row);
                     case GROUP -> "fields:";
@@ -155,7 +157,10 @@ class SiteFilePageTest {
             case INVERTER -> "an inverter";
             case CIRCUIT -> "a circuit";
             case SOURCE -> "`supply`, an inverter, a battery or a PV array";
-            case FOUND -> "found things";
+            case METER -> "a meter";
+            case DEVICE -> "a device";
+            case PORT -> "a control or bus port";
+            case LISTED -> "things";
             case ANY -> "any thing";
         };
     }

@@ -33,7 +33,7 @@ class SiteProblemsTest {
                         "unknown part of the file",
                         "evidence:",
                         "‸evidences:",
-                        "evidences keyUnknownNear | evidences | evidence | format, house, plan, evidence"),
+                        "evidences keyUnknownNear | evidences | evidence | format, house, plan, built, evidence"),
                 new Case(
                         "unknown section of the house",
                         "  electrodes:",
@@ -333,7 +333,48 @@ class SiteProblemsTest {
                         "evidence twice",
                         "about: supply.loopImpedanceOhm",
                         "about: ‸house",
-                        "evidence[2] evidenceTwice | house | 56"));
+                        "evidence[2] evidenceTwice | house | 77"),
+                new Case(
+                        "terminal without its port",
+                        "from: request/J1:5",
+                        "from: ‸J1:5",
+                        "wires.cores[1].from terminalForm | beginning of core | J1:5"),
+                new Case(
+                        "terminal that the port has not",
+                        "from: request/J1:5",
+                        "from: ‸bus/D2",
+                        "wires.cores[1].from terminalUnknown | beginning of core | D2 | bus | D1, D0, D1/2, D0/2"),
+                new Case(
+                        "terminal of what is no port",
+                        "to: coil/A1",
+                        "to: ‸switch/A1",
+                        "wires.cores[1].to thingOfOtherKind | end of core | switch | islandingSwitches |"
+                                + " controlPorts, busPorts"),
+                new Case(
+                        "one terminal for the cable and for the cable onwards",
+                        "passThrough: [D1/2, D0/2]",
+                        "passThrough: ‸[D1, D0/2]",
+                        "bus.passThrough terminalTwice | D1"),
+                new Case(
+                        "terminal twice in one port",
+                        "terminals: [A1, A2]",
+                        "terminals: [A1, ‸A1]",
+                        "coil.terminals listTwice | control terminals | A1"),
+                new Case(
+                        "grid meter that was never built",
+                        "gridMeter: meter",
+                        "gridMeter: ‸spare-meter",
+                        "settings.gridMeter thingLeftOut | meter that sees the grid | spare-meter"),
+                new Case(
+                        "swapped thing that was never there",
+                        "swapped: [inverter]",
+                        "swapped: [‸garage]",
+                        "built.swapped thingUnknown | swapped devices | garage"),
+                new Case(
+                        "lines in a circle as built",
+                        "built:",
+                        "built:\n  boards: [{id: main-board, fedFrom: ‸lights}]",
+                        "main-board.fedFrom loopOfLines | main-board ← lights ← main-board"));
     }
 
     @ParameterizedTest(name = "{0}")

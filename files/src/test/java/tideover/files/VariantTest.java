@@ -14,6 +14,7 @@ import tideover.engine.site.Circuit;
 import tideover.engine.site.Evidence;
 import tideover.engine.site.Inverter;
 import tideover.engine.site.IslandingSwitch;
+import tideover.engine.site.Isolator;
 import tideover.engine.site.NeutralEarthLink;
 import tideover.engine.site.Site;
 import tideover.engine.site.Thing;
@@ -103,6 +104,18 @@ class VariantTest {
     }
 
     @Test
+    void whatWasBuiltOtherwiseIsLaidOverThePlan() throws IOException {
+        Site site = site("built: {islandingSwitches: [{id: switch, poles: 1}]}\nset: {isolator.lockable: true}");
+        IslandingSwitch built = (IslandingSwitch) site.planned().get(new ThingId("switch"));
+        assertThat(built.poles()).isEqualTo(1);
+        assertThat(built.ratedCurrentA()).isEqualTo(40);
+        assertThat(((IslandingSwitch) site.asPlanned().planned().get(new ThingId("switch"))).poles())
+                .isEqualTo(2);
+        assertThat(thing(site.built().things(), "isolator", Isolator.class).lockable())
+                .isTrue();
+    }
+
+    @Test
     void aThingIsTakenOutWithAllThatIsSaidOfIt() throws IOException {
         Site site = site("remove: [oven, earth-switch]");
         assertThat(site.house().things()).extracting(thing -> thing.id().text()).doesNotContain("oven");
@@ -125,7 +138,7 @@ class VariantTest {
                         "4:16 remove thingUnknown | remove | garden-shed",
                         "5:15 add.boards listExpected | add.boards | 1",
                         "5:18 add.rods keyUnknown | rods | " + String.join(", ", SiteKeys.PLAN_PARTS),
-                        "6:1 sets keyUnknownNear | sets | set | format, variantOf, story, set, add, remove");
+                        "6:1 sets keyUnknownNear | sets | set | format, variantOf, story, set, add, built, remove");
     }
 
     @Test

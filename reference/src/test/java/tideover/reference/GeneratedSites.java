@@ -232,7 +232,8 @@ public final class GeneratedSites {
                     pick(main, islandingSwitch),
                     ThingId.MAIN_EARTH,
                     pick(FeedbackContact.values()),
-                    pick(RestPosition.values())));
+                    pick(RestPosition.values()),
+                    null));
         if (random.nextInt(4) == 0)
             plan.add(new NeutralEarthLink(id("link"), "Link", any(), pick(ThingId.MAIN_EARTH, panel)));
         if (random.nextBoolean())
