@@ -5,6 +5,8 @@ import java.util.EnumMap;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
+import org.jspecify.annotations.Nullable;
 import tideover.engine.network.AdiabaticTable;
 import tideover.engine.network.Ampacity;
 import tideover.engine.network.AmpacityTable;
@@ -31,12 +33,19 @@ import tideover.engine.site.OvercurrentKind;
 import tideover.engine.site.RcdDelay;
 import tideover.engine.site.RcdType;
 import tideover.engine.site.StartKind;
+import tideover.engine.wiring.schedule.Colour;
+import tideover.engine.wiring.schedule.ConductorColours;
+import tideover.engine.wiring.schedule.ConductorUse;
+import tideover.engine.wiring.schedule.Ferrule;
+import tideover.engine.wiring.schedule.FerruleTable;
+import tideover.engine.wiring.schedule.WiringTables;
 
 /** Reads the tables that come with the program. */
 public final class TableFiles {
 
     private static final double A_PER_MILLI_A = 0.001;
     private static final double S_PER_H = 3600;
+    private static final double M_PER_MM = 0.001;
 
     /** Names of the CSV files, for whoever lists them. */
     public static final List<String> NAMES = List.of(
@@ -56,7 +65,9 @@ public final class TableFiles {
             "breaker-let-through.csv",
             "fuse-gg-let-through.csv",
             "harmonic-reduction.csv",
-            "start-multiples.csv");
+            "start-multiples.csv",
+            "conductor-colours.csv",
+            "ferrules.csv");
 
     private TableFiles() {}
 
@@ -109,6 +120,37 @@ public final class TableFiles {
                                 row.number("smallestPowerFactorRatio"),
                                 row.number("largestPowerFactorRatio"),
                                 row.source()))));
+    }
+
+    /** The tables wiring lists are made with, read anew. */
+    public static WiringTables wiring() {
+        return new WiringTables(
+                new ConductorColours(Table.read("conductor-colours.csv")
+                        .map(row -> new ConductorColours.Row(
+                                row.text("country"),
+                                row.word("use", ConductorUse.class),
+                                year(row, "fromYear"),
+                                year(row, "untilYear"),
+                                colour(row, "colour").orElseThrow(),
+                                colour(row, "endMark").orElse(null),
+                                row.source()))),
+                new FerruleTable(Table.read("ferrules.csv").flatMap(TableFiles::ferrules)));
+    }
+
+    private static @Nullable Integer year(Table.Row row, String column) {
+        return row.text(column).isEmpty() ? null : Integer.valueOf((int) row.number(column));
+    }
+
+    private static Optional<Colour> colour(Table.Row row, String column) {
+        return Colour.find(row.text(column));
+    }
+
+    private static List<FerruleTable.Row> ferrules(Table.Row row) {
+        List<FerruleTable.Row> ferrules = new ArrayList<>();
+        for (String lengthMm : row.text("sleeveLengthsMm").split(" "))
+            ferrules.add(new FerruleTable.Row(
+                    new Ferrule(row.number("crossSectionMm2"), Double.parseDouble(lengthMm) * M_PER_MM), row.source()));
+        return ferrules;
     }
 
     private static LetThroughTable letThrough() {

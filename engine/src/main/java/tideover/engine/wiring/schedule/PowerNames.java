@@ -1,0 +1,92 @@
+package tideover.engine.wiring.schedule;
+
+import java.util.HashMap;
+import java.util.HashSet;
+import java.util.List;
+import java.util.Map;
+import java.util.Set;
+import org.jspecify.annotations.Nullable;
+import tideover.engine.installation.Installation;
+import tideover.engine.site.Circuit;
+import tideover.engine.site.Conductor;
+import tideover.engine.site.Fed;
+import tideover.engine.site.Inverter;
+import tideover.engine.site.IslandingSwitch;
+import tideover.engine.site.PowerTerminals;
+import tideover.engine.site.Terminals;
+import tideover.engine.site.ThingId;
+
+/** The maker's names of power terminals, and what he demands of them. */
+final class PowerNames {
+
+    private final Installation installation;
+    private final Tags tags;
+    private final Map<ThingId, Map<Terminals, PowerTerminals>> stated = new HashMap<>();
+    private final Set<PowerTerminals> neutralsInUse = new HashSet<>();
+
+    PowerNames(Installation installation, Tags tags) {
+        this.installation = installation;
+        this.tags = tags;
+        for (PowerTerminals set : installation.all(PowerTerminals.class))
+            if (set.at() != null)
+                stated.computeIfAbsent(set.at(), at -> new HashMap<>())
+                        .put(set.side() == null ? Terminals.INCOMING : set.side(), set);
+    }
+
+    /**
+     * One end of a conductor. Where a set has two neutral terminals, the first neutral asked for is at the one in line
+     * with the lines, any further one at the second.
+     */
+    PowerEnd end(Nodes.Place place) {
+        ThingId thing = place.thing();
+        PowerTerminals set = set(thing, place.side());
+        return new PowerEnd(
+                thing,
+                place.side(),
+                tags.of(thing),
+                name(place, set),
+                set == null ? null : set.torqueNm(),
+                set == null ? null : set.strippedLengthM());
+    }
+
+    private String name(Nodes.Place place, @Nullable PowerTerminals set) {
+        Conductor conductor = place.conductor();
+        if (set != null && conductor == Conductor.N && set.secondNeutral() != null && !neutralsInUse.add(set))
+            return set.secondNeutral();
+        Fed fed = installation.findFed(place.thing()).orElse(null);
+        List<Conductor> conductors = fed == null ? null : fed.conductors();
+        String name = null;
+        if (set != null && set.names() != null) name = named(set.names(), conductors, conductor);
+        if (name == null && fed instanceof IslandingSwitch device && place.side() != null)
+            name = named(half(device.terminals(), place.side()), conductors, conductor);
+        return name == null ? conductor.name() : name;
+    }
+
+    /** An inverter or a load has one set only, on whichever side it is told. */
+    private @Nullable PowerTerminals set(ThingId thing, @Nullable Terminals side) {
+        Map<Terminals, PowerTerminals> sets = stated.getOrDefault(thing, Map.of());
+        PowerTerminals set = sets.get(side == null ? Terminals.INCOMING : side);
+        if (set != null) return set;
+        Fed fed = installation.findFed(thing).orElse(null);
+        boolean hasOneSet = side == null || fed == null || fed instanceof Inverter || fed instanceof Circuit;
+        return hasOneSet ? sets.values().stream().findFirst().orElse(null) : null;
+    }
+
+    /** Grid side first, island side behind it. */
+    private static List<String> half(@Nullable List<String> terminals, Terminals side) {
+        if (terminals == null || terminals.size() % 2 != 0) return List.of();
+        int middle = terminals.size() / 2;
+        return side == Terminals.INCOMING ? terminals.subList(0, middle) : terminals.subList(middle, terminals.size());
+    }
+
+    /** Names are in the order of the conductors; most switches have no terminal for the protective conductor. */
+    private static @Nullable String named(
+            List<String> names, @Nullable List<Conductor> conductors, Conductor conductor) {
+        if (conductors == null) return null;
+        List<Conductor> live =
+                conductors.stream().filter(each -> each != Conductor.PE).toList();
+        List<Conductor> order = names.size() == conductors.size() ? conductors : live;
+        int index = order.indexOf(conductor);
+        return index < 0 || order.size() != names.size() ? null : names.get(index);
+    }
+}

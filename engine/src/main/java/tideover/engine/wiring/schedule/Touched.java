@@ -1,0 +1,78 @@
+package tideover.engine.wiring.schedule;
+
+import java.util.HashSet;
+import java.util.List;
+import java.util.Set;
+import java.util.stream.Stream;
+import tideover.engine.installation.Installation;
+import tideover.engine.site.Fed;
+import tideover.engine.site.Site;
+import tideover.engine.site.Status;
+import tideover.engine.site.Thing;
+import tideover.engine.site.ThingId;
+
+/** What of the power wiring the job touches. */
+final class Touched {
+
+    /** Facts that say how a thing is wired. Whoever alters one of them works at its terminals. */
+    private static final List<String> OF_THE_WIRING = List.of(
+            "fedFrom",
+            "neutralFrom",
+            "conductors",
+            "cable",
+            "protection",
+            "rcd",
+            "poles",
+            "neutralAt",
+            "earthAt",
+            "leadsTo",
+            "measuringNeutralFrom",
+            "measuringNeutralFuseA");
+
+    private static final List<String> OF_THE_CABLE = List.of("cable.lengthM", "cable.crossSectionMm2");
+
+    private final Installation installation;
+    private final Set<ThingId> rewired = new HashSet<>();
+    private final Set<ThingId> recabled = new HashSet<>();
+
+    Touched(Installation installation) {
+        this.installation = installation;
+        Site site = installation.site();
+        Stream.concat(site.plan().things().stream(), site.built().things().stream())
+                .forEach(thing -> {
+                    if (states(thing, OF_THE_WIRING)) rewired.add(thing.id());
+                    if (states(thing, OF_THE_CABLE)) recabled.add(thing.id());
+                });
+    }
+
+    private static boolean states(Thing thing, List<String> fields) {
+        Record record = (Record) thing;
+        for (String field : fields) {
+            String first = field.contains(".") ? field.substring(0, field.indexOf('.')) : field;
+            boolean known = Stream.of(record.getClass().getRecordComponents())
+                    .anyMatch(part -> part.getName().equals(first));
+            if (known && thing.value(field) != null) return true;
+        }
+        return false;
+    }
+
+    /** Whether a thing's own conductors are connected in this job. */
+    boolean touches(Thing thing) {
+        Status status = installation.status(thing.id());
+        if (status == Status.NEW) return true;
+        if (status == Status.ALTERED && rewired.contains(thing.id())) return true;
+        // A device put in the place of another: what begins at its terminals comes off and goes on again.
+        return thing instanceof Fed fed && (isNew(fed.fedFrom()) || isNew(fed.neutralFrom()));
+    }
+
+    private boolean isNew(@org.jspecify.annotations.Nullable ThingId thing) {
+        return thing != null && installation.status(thing) == Status.NEW;
+    }
+
+    /** Whether the supply cable of a thing is laid in this job. */
+    boolean isCableNew(Fed fed) {
+        boolean addedBySomebody = installation.status(fed.id()) == Status.NEW
+                && installation.site().built().swapped().stream().noneMatch(fed.id()::equals);
+        return fed.cable() != null && (addedBySomebody || recabled.contains(fed.id()));
+    }
+}

@@ -1,0 +1,4 @@
+package tideover.engine.wiring.schedule;
+
+/** Tables of the standards that the wiring lists are made with. */
+public record WiringTables(ConductorColours colours, FerruleTable ferrules) {}
