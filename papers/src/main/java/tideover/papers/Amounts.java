@@ -40,6 +40,8 @@ final class Amounts {
             case S -> time(value, figures);
             case HZ -> number(value, figures) + " Hz";
             case A2S -> kilo(value, 10_000, "A²s", figures);
+            case NM -> number(value, figures) + " Nm";
+            case BIT_PER_S -> number(value, MOST_FIGURES) + " bit/s";
             case DEG_C -> number(value, figures) + " °C";
             case RESIDUAL_A -> number(value * 1000, figures) + " mA";
             case PERCENT -> number(value * 100, figures) + " %";

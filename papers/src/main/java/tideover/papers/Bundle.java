@@ -19,8 +19,8 @@ import java.util.Properties;
 final class Bundle {
 
     /** The files, in the order of reading; a key stands in one of them only. */
-    static final List<String> FILES =
-            List.of("words", "findings", "calculation", "papers", "network", "handover", "command", "problems");
+    static final List<String> FILES = List.of(
+            "words", "findings", "calculation", "papers", "network", "wiring", "handover", "command", "problems");
 
     private final Map<String, String> texts;
 

@@ -14,6 +14,8 @@ public enum Unit {
     S,
     HZ,
     A2S,
+    NM,
+    BIT_PER_S,
     DEG_C,
     /** A residual current in ampere, printed in milliampere. */
     RESIDUAL_A,

@@ -15,10 +15,9 @@ import tideover.engine.site.Circuit;
 import tideover.engine.site.Conductor;
 import tideover.engine.site.Fed;
 import tideover.engine.site.Material;
-import tideover.engine.site.OvercurrentDevice;
-import tideover.engine.site.OvercurrentKind;
 import tideover.engine.site.ResidualDevice;
 import tideover.engine.site.ThingId;
+import tideover.papers.DeviceText;
 import tideover.papers.Wording;
 
 /** Board legend, labels and test sheet in one: circuits by board and RCD, those that stay on above the double line. */
@@ -63,8 +62,10 @@ final class CircuitList {
 
     private final Installation installation;
     private final Wording wording;
+    private final DeviceText devices;
 
     CircuitList(Installation installation, Wording wording) {
+        this.devices = new DeviceText(wording);
         this.installation = installation;
         this.wording = wording;
     }
@@ -112,7 +113,7 @@ final class CircuitList {
         for (ThingId id : installation.wayFromSupply(circuit.id())) {
             Fed before = installation.findFed(id).orElse(null);
             if (before == null || before == circuit) continue;
-            if (before.rcd() != null) parts.add(0, rcd(before.rcd()));
+            if (before.rcd() != null) parts.add(0, devices.of(before.rcd()));
             if (before.rcd() != null && !(before instanceof Board)) parts.add(0, wording.name(id));
             if (before instanceof Board) {
                 parts.add(0, wording.name(id));
@@ -134,7 +135,7 @@ final class CircuitList {
                         ? "?"
                         : String.join(
                                 " ", conductors.stream().map(wording::word).toList()),
-                device(circuit.protection()),
+                devices.of(circuit.protection()),
                 residual(circuit),
                 cable == null ? "?" : cable(cable, conductors),
                 amount(cable == null ? null : cable.lengthM(), Unit.M),
@@ -157,13 +158,6 @@ final class CircuitList {
         return value == null ? "?" : wording.amount(value, unit);
     }
 
-    private String device(@Nullable OvercurrentDevice device) {
-        if (device == null || device.ratedCurrentA() == null) return "?";
-        String rated = wording.amount(device.ratedCurrentA(), Unit.A);
-        if (device.kind() == OvercurrentKind.FUSE) return wording.text("diagram.fuse", rated);
-        return (device.curve() == null ? "? " : wording.word(device.curve())) + rated.replace(" A", "");
-    }
-
     /** The nearest RCD on the way, its own first. */
     private String residual(Circuit circuit) {
         Optional<ResidualDevice> nearest = installation.wayFromSupply(circuit.id()).stream()
@@ -171,12 +165,7 @@ final class CircuitList {
                 .map(Fed::rcd)
                 .filter(Objects::nonNull)
                 .findFirst();
-        return nearest.map(this::rcd).orElse(wording.text("handover.none"));
-    }
-
-    private String rcd(ResidualDevice rcd) {
-        String type = rcd.type() == null ? "?" : wording.word(rcd.type());
-        return wording.text("handover.rcd", amount(rcd.ratedResidualCurrentA(), Unit.RESIDUAL_A), type);
+        return nearest.map(devices::of).orElse(wording.text("handover.none"));
     }
 
     private String cable(Cable cable, @Nullable List<Conductor> conductors) {

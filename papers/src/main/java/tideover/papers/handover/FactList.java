@@ -13,6 +13,7 @@ import tideover.engine.site.Origin;
 import tideover.engine.site.Thing;
 import tideover.engine.site.ThingId;
 import tideover.engine.site.ThingKind;
+import tideover.papers.FactText;
 import tideover.papers.Wording;
 
 /** All facts with their origin: thing by thing, and in it by who says so. */

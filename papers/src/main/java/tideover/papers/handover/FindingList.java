@@ -19,6 +19,7 @@ import tideover.engine.rules.PhraseArg;
 import tideover.engine.rules.Source;
 import tideover.engine.site.FactId;
 import tideover.engine.site.Thing;
+import tideover.papers.FactText;
 import tideover.papers.Wording;
 
 /** Findings as rows of the papers, and what they rest on: sources and assumptions. */

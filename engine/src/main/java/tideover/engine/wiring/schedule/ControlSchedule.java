@@ -1,7 +1,9 @@
 package tideover.engine.wiring.schedule;
 
 import java.util.ArrayList;
+import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import org.jspecify.annotations.Nullable;
 import tideover.engine.installation.Installation;
@@ -113,6 +115,14 @@ public record ControlSchedule(List<CoreRow> rows) {
         return rows.stream()
                 .filter(row -> row.cable().equals(cable) && row.position() == place + 1)
                 .findFirst();
+    }
+
+    /** The rows of each cable or bundle. */
+    public List<List<CoreRow>> cables() {
+        Map<ThingId, List<CoreRow>> cables = new LinkedHashMap<>();
+        for (CoreRow row : rows)
+            cables.computeIfAbsent(row.cable(), cable -> new ArrayList<>()).add(row);
+        return List.copyOf(cables.values());
     }
 
     /** Rows that begin or end at a device. */

@@ -1,4 +1,4 @@
-package tideover.papers.handover;
+package tideover.papers;
 
 import java.lang.reflect.InvocationTargetException;
 import java.lang.reflect.RecordComponent;
@@ -10,14 +10,15 @@ import java.util.Map;
 import java.util.Objects;
 import org.jspecify.annotations.Nullable;
 import tideover.engine.rules.Unit;
+import tideover.engine.site.Core;
 import tideover.engine.site.FactId;
 import tideover.engine.site.OverloadPoint;
+import tideover.engine.site.TerminalId;
 import tideover.engine.site.Thing;
 import tideover.engine.site.ThingId;
-import tideover.papers.Wording;
 
 /** The facts of things, and their values as the trade writes them. */
-final class FactText {
+public final class FactText {
 
     /** Ends of field names and the unit they stand for; longer ends first, as one may end with another. */
     private static final Map<String, Unit> UNITS = new LinkedHashMap<>();
@@ -28,6 +29,8 @@ final class FactText {
         UNITS.put("DegC", Unit.DEG_C);
         UNITS.put("Mm2", Unit.MM2);
         UNITS.put("A2s", Unit.A2S);
+        UNITS.put("BitPerS", Unit.BIT_PER_S);
+        UNITS.put("Nm", Unit.NM);
         UNITS.put("Va", Unit.VA);
         UNITS.put("Wh", Unit.WH);
         UNITS.put("Hz", Unit.HZ);
@@ -40,12 +43,12 @@ final class FactText {
 
     private final Wording wording;
 
-    FactText(Wording wording) {
+    public FactText(Wording wording) {
         this.wording = wording;
     }
 
     /** The facts known of a thing, in the order of the record; its id and printed name are none. */
-    static List<FactId> known(Thing thing) {
+    public static List<FactId> known(Thing thing) {
         List<FactId> facts = new ArrayList<>();
         add(thing, (Record) thing, "", facts);
         return facts;
@@ -66,7 +69,7 @@ final class FactText {
     }
 
     /** The value of a known fact, with its unit. */
-    String value(Thing thing, FactId fact) {
+    public String value(Thing thing, FactId fact) {
         return text(fact.field(), Objects.requireNonNull(thing.value(fact.field()), fact.toString()));
     }
 
@@ -76,6 +79,7 @@ final class FactText {
         if (value instanceof ThingId thing) return wording.name(thing);
         if (value instanceof Boolean flag) return wording.text(flag ? "handover.yes" : "handover.no");
         if (value instanceof OverloadPoint point) return point(point);
+        if (value instanceof Core core) return core(core);
         if (value instanceof List<?> several)
             return several.isEmpty()
                     ? wording.text("handover.none")
@@ -96,6 +100,16 @@ final class FactText {
     private String point(OverloadPoint point) {
         return wording.text(
                 "handover.overload", amount(point.currentRatio(), Unit.RATIO), amount(point.timeS(), Unit.S));
+    }
+
+    private String core(Core core) {
+        String mark = core.mark() == null ? "?" : core.mark();
+        if (core.from() == null && core.to() == null) return wording.text("handover.core.spare", mark);
+        return wording.text("handover.core", mark, end(core.from()), end(core.to()));
+    }
+
+    private static String end(@Nullable TerminalId terminal) {
+        return terminal == null ? "?" : terminal.toString();
     }
 
     private String amount(@Nullable Double value, Unit unit) {

@@ -1,0 +1,46 @@
+package tideover.papers.wiring;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Map;
+import java.util.TreeMap;
+import org.jspecify.annotations.Nullable;
+import tideover.engine.rules.PhraseArg;
+import tideover.engine.wiring.schedule.Colour;
+import tideover.engine.wiring.schedule.ConductorColours;
+import tideover.papers.Wording;
+
+/** Colours of conductors in words, the code behind them: on a print in black and white, and in bad light, words count. */
+public final class ColourWords {
+
+    private final Wording wording;
+
+    public ColourWords(Wording wording) {
+        this.wording = wording;
+    }
+
+    /** Name and code, such as "brown BN". @param endMark colour at the ends; nothing: none */
+    public String of(@Nullable Colour colour, @Nullable Colour endMark) {
+        if (colour == null) return "";
+        if (endMark == null) return wording.text("wiring.colour", name(colour), colour.code());
+        return wording.text("wiring.colour.marked", name(colour), name(endMark), colour.code() + "+" + endMark.code());
+    }
+
+    /** The name alone. */
+    public String name(Colour colour) {
+        return String.join("-", colour.hues().stream().map(wording::word).toList());
+    }
+
+    /** Colours of earlier years, one sentence for each time. */
+    List<String> older(List<ConductorColours.Row> rows) {
+        Map<Integer, List<String>> uses = new TreeMap<>();
+        for (ConductorColours.Row row : rows)
+            if (row.untilYear() != null)
+                uses.computeIfAbsent(row.untilYear(), year -> new ArrayList<>())
+                        .add(wording.text("wiring.older.use", row.use().name(), name(row.colour())));
+        List<String> sentences = new ArrayList<>();
+        uses.forEach((year, of) -> sentences.add(wording.text(
+                "wiring.older", PhraseArg.verbatim(String.valueOf(year)), PhraseArg.verbatim(String.join(", ", of)))));
+        return sentences;
+    }
+}

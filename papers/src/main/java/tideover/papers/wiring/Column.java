@@ -1,0 +1,37 @@
+package tideover.papers.wiring;
+
+/**
+ * One column of a listing.
+ *
+ * @param field   its name for programs, with the unit of its numbers
+ * @param head    its heading; empty where only programs read it
+ * @param width   its share of the width of a page; 0 where only programs read it
+ * @param align   where its text stands
+ */
+record Column(String field, String head, int width, Align align) {
+
+    /** Where the text of a column stands. */
+    enum Align {
+        LEFT,
+        RIGHT
+    }
+
+    /** A column of words. */
+    static Column words(String field, String head, int width) {
+        return new Column(field, head, width, Align.LEFT);
+    }
+
+    /** A column of numbers. */
+    static Column numbers(String field, String head, int width) {
+        return new Column(field, head, width, Align.RIGHT);
+    }
+
+    /** A column for programs only. */
+    static Column data(String field) {
+        return new Column(field, "", 0, Align.LEFT);
+    }
+
+    boolean isShown() {
+        return width > 0;
+    }
+}
