@@ -20,9 +20,6 @@ import tideover.files.yaml.Spot;
 
 /** Reads where facts come from, and adds an assumption for every fact that was filled in. */
 final class EvidenceReader {
-    /** What evidence may be about as a whole. */
-    private static final List<String> SIDES = List.of(SiteKeys.HOUSE, SiteKeys.PLAN, SiteKeys.BUILT);
-
     private final FieldTable table;
     private final Problems problems;
     private final Nearest nearest;
@@ -72,7 +69,7 @@ final class EvidenceReader {
     }
 
     private void checkAbout(String about, Spot spot, String where, Statements statements) {
-        if (SIDES.contains(about)) return;
+        if (SiteKeys.SIDES.contains(about)) return;
         int dot = about.indexOf('.');
         String thing = dot < 0 ? about : about.substring(0, dot);
         RecordForm form = form(thing, statements);
@@ -101,7 +98,7 @@ final class EvidenceReader {
     private void unknownThing(String thing, Spot spot, String where, Statements statements) {
         Set<String> names =
                 new TreeSet<>(List.of(ThingId.PLACE.text(), ThingId.GRID_OPERATOR.text(), ThingId.SUPPLY.text()));
-        names.addAll(SIDES);
+        names.addAll(SiteKeys.SIDES);
         for (ThingId id : statements.ids(Side.BUILT)) names.add(id.text());
         String words = table.find("evidence.about").orElseThrow().words();
         String near = nearest.of(thing, names);

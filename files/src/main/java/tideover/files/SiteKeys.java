@@ -19,6 +19,9 @@ final class SiteKeys {
     /** The format this program reads and writes. */
     static final int FORMAT_VERSION = 1;
 
+    /** Where things are stated, the loudest last. */
+    static final List<String> SIDES = List.of(HOUSE, PLAN, BUILT);
+
     static final List<String> ROOT = List.of(FORMAT, HOUSE, PLAN, BUILT, EVIDENCE);
     static final List<String> VARIANT = List.of(FORMAT, VARIANT_OF, "story", "set", "add", BUILT, "remove");
     static final List<String> HOUSE_PARTS = withSections(List.of("place", "gridOperator", "supply"), List.of());

@@ -4,7 +4,6 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Set;
 import java.util.TreeSet;
-import java.util.function.Predicate;
 import org.jspecify.annotations.Nullable;
 import tideover.engine.site.ThingId;
 import tideover.engine.site.ThingKind;
@@ -67,10 +66,11 @@ final class Variant {
             Mapping changed = setIn(side, thing, path, entry);
             if (changed == null) continue;
             known = true;
-            tree = tree.with(entryOf(tree, side, changed));
+            tree = tree.with(Removal.entryOf(tree, side, changed));
         }
         if (!known) unknownThing(entry.spot(), where, thing);
-        else if (forget) dropEvidence(about -> about.equals(entry.key()) || about.startsWith(entry.key() + "."));
+        else if (forget)
+            tree = Removal.ofEvidence(tree, about -> about.equals(entry.key()) || about.startsWith(entry.key() + "."));
     }
 
     /** The side of the tree with the fact set, or nothing where the thing is not stated there. */
@@ -85,7 +85,7 @@ final class Variant {
             if (!side.equals(SiteKeys.HOUSE)) return null;
             Node part = around.find(section).orElse(Mapping.of(entry.spot(), List.of()));
             return part instanceof Mapping mapping
-                    ? around.with(entryOf(around, section, put(mapping, path, entry)))
+                    ? around.with(Removal.entryOf(around, section, put(mapping, path, entry)))
                     : null;
         }
         for (ThingKind kind : ThingKind.values()) {
@@ -94,22 +94,38 @@ final class Variant {
                 if (!(list.items().get(i) instanceof Mapping mapping) || !thing.equals(id(mapping))) continue;
                 List<Node> items = new ArrayList<>(list.items());
                 items.set(i, put(mapping, path, entry));
-                return around.with(entryOf(around, kind.section(), Sequence.of(list.spot(), items)));
+                return around.with(Removal.entryOf(around, kind.section(), Sequence.of(list.spot(), items)));
             }
         }
         return null;
     }
 
-    private static Mapping put(Mapping mapping, List<String> path, Entry entry) {
+    private Mapping put(Mapping mapping, List<String> path, Entry entry) {
         String key = path.get(0);
         if (path.size() == 1)
             return entry.value().isNothing()
                     ? mapping.without(key)
                     : mapping.with(new Entry(key, entry.spot(), entry.value()));
         Node inner = mapping.find(key).orElse(null);
+        List<String> rest = path.subList(1, path.size());
+        if (inner instanceof Sequence list) return mapping.with(new Entry(key, entry.spot(), put(list, rest, entry)));
         if (!(inner instanceof Mapping) && entry.value().isNothing()) return mapping;
         Mapping group = inner instanceof Mapping stated ? stated : Mapping.of(entry.spot(), List.of());
-        return mapping.with(new Entry(key, entry.spot(), put(group, path.subList(1, path.size()), entry)));
+        return mapping.with(new Entry(key, entry.spot(), put(group, rest, entry)));
+    }
+
+    /** A group in a list is named by its number: {@code wires.cores.3.to}. */
+    private Sequence put(Sequence list, List<String> path, Entry entry) {
+        List<Node> items = new ArrayList<>(list.items());
+        List<String> rest = path.subList(1, path.size());
+        for (int i = 0; i < items.size(); i++) {
+            if (!path.get(0).equals(Integer.toString(i + 1))) continue;
+            if (rest.isEmpty()) items.set(i, entry.value());
+            else if (items.get(i) instanceof Mapping group) items.set(i, put(group, rest, entry));
+            return Sequence.of(list.spot(), items);
+        }
+        problems.add(entry.spot(), SET + "." + entry.key(), ProblemKind.FACT_FORM, ValueReader.shortened(entry.key()));
+        return list;
     }
 
     private void add(Entry entry, String key, String side, List<String> parts) {
@@ -129,50 +145,23 @@ final class Variant {
         if (around.find(entry.key()).orElse(null) instanceof Sequence list) items.addAll(list.items());
         items.addAll(more.items());
         Sequence all = Sequence.of(more.spot(), items);
-        tree = tree.with(entryOf(tree, side, around.with(new Entry(entry.key(), entry.spot(), all))));
+        tree = tree.with(Removal.entryOf(tree, side, around.with(new Entry(entry.key(), entry.spot(), all))));
     }
 
     private void remove(List<Node> ids) {
         for (Node node : ids) {
             String id = node instanceof Scalar scalar ? scalar.text() : "";
-            Mapping before = tree;
-            for (String side : List.of(SiteKeys.HOUSE, SiteKeys.PLAN, SiteKeys.BUILT))
-                if (!id.isEmpty() && tree.find(side).orElse(null) instanceof Mapping around)
-                    tree = tree.with(entryOf(tree, side, without(around, id)));
-            if (id.isEmpty() || tree.size() == before.size()) unknownThing(node.spot(), REMOVE, id);
-            else dropEvidence(about -> about.equals(id) || about.startsWith(id + "."));
+            Mapping left = id.isEmpty() ? tree : Removal.of(tree, id);
+            if (left.size() == tree.size()) unknownThing(node.spot(), REMOVE, id);
+            tree = left;
         }
-    }
-
-    private static Mapping without(Mapping side, String id) {
-        Mapping left = side;
-        for (Entry section : side.entries()) {
-            if (!(section.value() instanceof Sequence list)) continue;
-            List<Node> items = new ArrayList<>(list.items());
-            items.removeIf(item -> switch (section.key()) {
-                case "removed", "swapped" ->
-                    item instanceof Scalar scalar && scalar.text().equals(id);
-                case "accepted" -> item instanceof Mapping mapping && id.equals(text(mapping, "place"));
-                default -> item instanceof Mapping mapping && id.equals(id(mapping));
-            });
-            if (items.size() < list.items().size())
-                left = left.with(new Entry(section.key(), section.spot(), Sequence.of(list.spot(), items)));
-        }
-        return left;
-    }
-
-    private void dropEvidence(Predicate<String> about) {
-        if (!(tree.find(SiteKeys.EVIDENCE).orElse(null) instanceof Sequence list)) return;
-        List<Node> items = new ArrayList<>(list.items());
-        items.removeIf(item -> item instanceof Mapping mapping && about.test(text(mapping, "about")));
-        tree = tree.with(entryOf(tree, SiteKeys.EVIDENCE, Sequence.of(list.spot(), items)));
     }
 
     private void unknownThing(Spot spot, String where, String thing) {
         Set<String> names = new TreeSet<>();
         for (ThingId single : List.of(ThingId.PLACE, ThingId.GRID_OPERATOR, ThingId.SUPPLY))
             if (where.startsWith(SET)) names.add(single.text());
-        for (String side : List.of(SiteKeys.HOUSE, SiteKeys.PLAN, SiteKeys.BUILT))
+        for (String side : SiteKeys.SIDES)
             if (tree.find(side).orElse(null) instanceof Mapping around)
                 for (Entry section : around.entries())
                     if (section.value() instanceof Sequence list)
@@ -191,17 +180,7 @@ final class Variant {
     }
 
     private static String id(Mapping thing) {
-        return text(thing, "id");
-    }
-
-    private static String text(Mapping mapping, String key) {
-        return mapping.find(key).orElse(null) instanceof Scalar scalar ? scalar.text() : "";
-    }
-
-    /** The key stays where it was; only its value is another. */
-    private static Entry entryOf(Mapping around, String key, Node value) {
-        for (Entry entry : around.entries()) if (entry.key().equals(key)) return new Entry(key, entry.spot(), value);
-        return new Entry(key, value.spot(), value);
+        return Removal.text(thing, "id");
     }
 
     private static List<Entry> mapping(Mapping variant, String key, Problems problems) {

@@ -11,12 +11,15 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import tideover.engine.site.Board;
 import tideover.engine.site.Circuit;
+import tideover.engine.site.ControlCable;
+import tideover.engine.site.Core;
 import tideover.engine.site.Evidence;
 import tideover.engine.site.Inverter;
 import tideover.engine.site.IslandingSwitch;
 import tideover.engine.site.Isolator;
 import tideover.engine.site.NeutralEarthLink;
 import tideover.engine.site.Site;
+import tideover.engine.site.TerminalId;
 import tideover.engine.site.Thing;
 import tideover.engine.site.ThingId;
 
@@ -113,6 +116,28 @@ class VariantTest {
                 .isEqualTo(2);
         assertThat(thing(site.built().things(), "isolator", Isolator.class).lockable())
                 .isTrue();
+    }
+
+    @Test
+    void aGroupInAListIsNamedByItsNumber() throws IOException {
+        Site site = site("set: {wires.cores.1.to: coil/A2, wires.cores.2: {mark: RD}}");
+        ControlCable wires = (ControlCable) site.planned().get(new ThingId("wires"));
+        assertThat(wires.cores())
+                .containsExactly(
+                        new Core("BU", TerminalId.of("request/J1:5"), TerminalId.of("coil/A2")),
+                        new Core("RD", null, null));
+        assertThat(problems("set: {wires.cores.3.to: coil/A2}"))
+                .containsExactly("4:7 set.wires.cores.3.to factForm | wires.cores.3.to");
+    }
+
+    @Test
+    void whatIsAtARemovedThingGoesWithItAndItsCoresAreSpare() throws IOException {
+        Site site = site("remove: [switch, earth-switch]\nset: {main-board.fedFrom: meter}");
+        assertThat(site.planned().keySet().stream().map(ThingId::text))
+                .doesNotContain("switch", "switch-below", "coil")
+                .contains("request");
+        ControlCable wires = (ControlCable) site.planned().get(new ThingId("wires"));
+        assertThat(wires.cores()).containsExactly(new Core("BU", null, null), new Core("2", null, null));
     }
 
     @Test
