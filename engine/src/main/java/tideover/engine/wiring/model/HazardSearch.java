@@ -1,0 +1,161 @@
+package tideover.engine.wiring.model;
+
+import java.util.ArrayDeque;
+import java.util.ArrayList;
+import java.util.Deque;
+import java.util.EnumMap;
+import java.util.HashSet;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.Set;
+import org.jspecify.annotations.Nullable;
+
+/**
+ * All states a house can reach from service, and the ways between: the grid comes and goes, energy runs out and returns,
+ * the by-pass is worked, a lock-out is reset, at rest and, where asked, in the midst of a changeover. Says for each hazard
+ * the longest time it lasts without interruption.
+ */
+public final class HazardSearch {
+
+    /** Moments after which a search is given up; no house of the examples needs a tenth of it. */
+    private static final int MOST_MOMENTS = 60_000;
+
+    private HazardSearch() {}
+
+    /** When something may happen. */
+    public enum When {
+        /** Only while everything is at rest or the grid is observed. */
+        AT_REST,
+        /** After any event, also in the midst of a changeover. */
+        ANY_TIME
+    }
+
+    /** Something that happens. */
+    public enum Happening {
+        GRID_LOST,
+        GRID_BACK,
+        ENERGY_GONE,
+        ENERGY_BACK,
+        BY_PASS_CLOSED,
+        BY_PASS_OPENED,
+        RESET
+    }
+
+    /**
+     * How a hazard comes about.
+     *
+     * @param longestS   longest time without interruption, infinite where it stays [s]
+     * @param phase      what the inverter is about meanwhile
+     * @param happenings what led to it, beginning in service
+     */
+    public record Exposure(double longestS, Phase phase, List<Happening> happenings) {
+        public Exposure {
+            happenings = List.copyOf(happenings);
+        }
+    }
+
+    /**
+     * What a search found.
+     *
+     * @param exposures hazards that can come about
+     * @param moments   different moments reached
+     * @param isWhole   whether all that can be reached was
+     */
+    public record Reached(Map<Hazard, Exposure> exposures, int moments, boolean isWhole) {
+        public Reached {
+            exposures = Map.copyOf(exposures);
+        }
+
+        public Optional<Exposure> find(Hazard hazard) {
+            return Optional.ofNullable(exposures.get(hazard));
+        }
+    }
+
+    private record Branch(Machine machine, Since since, List<Happening> happenings) {}
+
+    /** For each hazard how long it has lasted. */
+    private static final class Since {
+        private final double[] seconds;
+
+        private Since(double[] seconds) {
+            this.seconds = seconds;
+        }
+    }
+
+    private record Key(Machine.Moment moment, List<Double> since) {}
+
+    /** Searches with a defect or, with {@link Defect#NONE}, in the healthy house. */
+    public static Reached search(HouseModel model, Defect defect, When when) {
+        Places places = model.places();
+        Map<Hazard, Exposure> exposures = new EnumMap<>(Hazard.class);
+        Machine start = model.machine(defect);
+        start.run(Surroundings.IN_SERVICE, Machine.Until.AT_REST);
+        Deque<Branch> waiting = new ArrayDeque<>();
+        Set<Key> known = new HashSet<>();
+        waiting.add(new Branch(start, new Since(new double[Hazard.values().length]), List.of()));
+        int moments = 0;
+        while (!waiting.isEmpty() && moments < MOST_MOMENTS) {
+            Branch branch = waiting.remove();
+            Machine machine = branch.machine();
+            if (!known.add(key(branch))) continue;
+            moments++;
+            double next = machine.nextEvent();
+            int hazards = places.hazards(machine.nets(), machine.live());
+            double[] since = branch.since().seconds.clone();
+            for (Hazard hazard : Hazard.values()) {
+                int i = hazard.ordinal();
+                if ((hazards & hazard.bit()) == 0) {
+                    since[i] = 0;
+                    continue;
+                }
+                since[i] += next;
+                Exposure exposure = new Exposure(since[i], machine.phase(), branch.happenings());
+                exposures.merge(hazard, exposure, (a, b) -> b.longestS() > a.longestS() ? b : a);
+            }
+            boolean isAtRest = next == Double.POSITIVE_INFINITY || machine.phase() == Phase.OBSERVING;
+            if (next != Double.POSITIVE_INFINITY) {
+                Machine later = machine.copy();
+                later.pass(next);
+                waiting.add(new Branch(later, new Since(since), branch.happenings()));
+            }
+            if (!isAtRest && when == When.AT_REST) continue;
+            for (Happening happening : Happening.values()) {
+                Surroundings changed = changed(machine, happening);
+                if (changed == null) continue;
+                Machine other = machine.copy();
+                other.surrounded(changed);
+                List<Happening> happenings = new ArrayList<>(branch.happenings());
+                happenings.add(happening);
+                // What a person sees to only after a while does not lengthen what lasted before.
+                waiting.add(new Branch(other, branch.since(), happenings));
+            }
+        }
+        return new Reached(exposures, moments, waiting.isEmpty());
+    }
+
+    private static Key key(Branch branch) {
+        List<Double> since = new ArrayList<>();
+        for (double seconds : branch.since().seconds) since.add(Math.rint(seconds * 1e6) / 1e6);
+        return new Key(branch.machine().moment(), since);
+    }
+
+    private static @Nullable Surroundings changed(Machine machine, Happening happening) {
+        Surroundings now = machine.surroundings();
+        boolean hasByPass = !machine.model().installation().byPasses().isEmpty();
+        return switch (happening) {
+            case GRID_LOST -> now.gridLines() ? now.withGrid(false) : null;
+            case GRID_BACK -> now.gridLines() ? null : now.withGrid(true);
+            case ENERGY_GONE -> now.energy() ? now.withEnergy(false) : null;
+            case ENERGY_BACK -> now.energy() ? null : now.withEnergy(true);
+            case BY_PASS_CLOSED -> hasByPass && !now.byPassed() ? now.withByPass(true) : null;
+            case BY_PASS_OPENED -> now.byPassed() ? now.withByPass(false) : null;
+            case RESET -> machine.phase() == Phase.LOCKED ? now.withReset() : null;
+        };
+    }
+
+    /** Hazards at rest in the states of service only: quick, for judging many mistakes. */
+    static Set<Hazard> atRest(HouseModel model, Defect defect) {
+        return search(model, defect, When.AT_REST).exposures().keySet();
+    }
+}

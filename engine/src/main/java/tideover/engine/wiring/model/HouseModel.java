@@ -1,0 +1,242 @@
+package tideover.engine.wiring.model;
+
+import java.util.ArrayList;
+import java.util.Arrays;
+import java.util.HashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import org.jspecify.annotations.Nullable;
+import tideover.engine.installation.Edge;
+import tideover.engine.installation.Edge.Part;
+import tideover.engine.installation.Installation;
+import tideover.engine.installation.control.ControlNet;
+import tideover.engine.site.ByPass;
+import tideover.engine.site.Circuit;
+import tideover.engine.site.ControlPort;
+import tideover.engine.site.FeedbackContact;
+import tideover.engine.site.Inverter;
+import tideover.engine.site.IslandSettings;
+import tideover.engine.site.IslandingSwitch;
+import tideover.engine.site.Isolator;
+import tideover.engine.site.NeutralEarthSwitch;
+import tideover.engine.site.PortKind;
+import tideover.engine.site.RcdGroup;
+import tideover.engine.site.RestPosition;
+import tideover.engine.site.SignalForm;
+import tideover.engine.site.SignalMeaning;
+import tideover.engine.site.Thing;
+import tideover.engine.site.ThingId;
+import tideover.engine.wiring.model.Device.Actuator;
+import tideover.engine.wiring.model.Device.Drive;
+import tideover.engine.wiring.model.Device.Role;
+import tideover.engine.wiring.net.PowerNet;
+
+/** One house ready to be run: its nets, its switching devices and the inverter that leads them. For one thread. */
+public final class HouseModel {
+
+    /** Gate of the breakers of all final circuits. */
+    static final int BREAKERS = 0;
+    /** Gate of the residual current devices of groups. */
+    static final int RCDS = 1;
+    /** Gate of the isolators of the inverters. */
+    static final int INVERTERS = 2;
+
+    private static final int FIRST_POLE = 3;
+
+    private final Installation installation;
+    private final ControlNet wiring;
+    private final List<Device> devices = new ArrayList<>();
+    private final PowerNet power;
+    private final ControlModel control;
+    private final Timing timing;
+    private final @Nullable Inverter leader;
+    private final @Nullable IslandSettings settings;
+    private final NetsCache healthy;
+    private final Places places;
+
+    private HouseModel(Installation installation, ControlNet wiring) {
+        this.installation = installation;
+        this.wiring = wiring;
+        this.settings =
+                installation.all(IslandSettings.class).stream().findFirst().orElse(null);
+        this.timing = Timing.of(settings);
+        this.leader = leader(installation, settings);
+        Map<ThingId, List<ControlPort>> ports = new HashMap<>();
+        for (ControlPort port : wiring.controlPorts())
+            if (port.at() != null)
+                ports.computeIfAbsent(port.at(), at -> new ArrayList<>()).add(port);
+        List<Thing> things = switching(installation);
+        this.control = new ControlModel(wiring, things.stream().map(Thing::id).toList());
+        int[] gates = new int[installation.edges().size()];
+        Arrays.fill(gates, PowerNet.ALWAYS);
+        int next = FIRST_POLE;
+        for (Thing thing : things) {
+            List<Integer> poles = new ArrayList<>();
+            for (Edge edge : installation.edges()) {
+                if (!edge.thing().id().equals(thing.id()) || !isSwitched(edge.part())) continue;
+                // All poles of a by-pass move together; those of a switch may fail one by one.
+                if (thing instanceof ByPass && !poles.isEmpty()) {
+                    gates[edge.index()] = poles.get(0);
+                } else {
+                    gates[edge.index()] = next;
+                    poles.add(next++);
+                }
+            }
+            devices.add(device(thing, poles, ports.getOrDefault(thing.id(), List.of())));
+        }
+        this.power = PowerNet.of(installation, edge -> gate(edge, gates));
+        this.healthy = new NetsCache(power);
+        this.places = new Places(installation);
+    }
+
+    /** The model of an installation as planned and built. */
+    public static HouseModel of(Installation installation) {
+        return new HouseModel(installation, ControlNet.of(installation));
+    }
+
+    private static @Nullable Inverter leader(Installation installation, @Nullable IslandSettings settings) {
+        List<Inverter> forming = installation.formingInverters();
+        for (Inverter inverter : forming) if (settings != null && inverter.id().equals(settings.at())) return inverter;
+        return forming.isEmpty() ? null : forming.get(0);
+    }
+
+    private static List<Thing> switching(Installation installation) {
+        List<Thing> things = new ArrayList<>();
+        things.addAll(installation.islandingSwitches());
+        things.addAll(installation.neutralEarthSwitches());
+        things.addAll(installation.byPasses());
+        things.addAll(installation.all(Isolator.class));
+        return things;
+    }
+
+    private static boolean isSwitched(Part part) {
+        return part == Part.CONTACT || part == Part.LINK_SWITCH || part == Part.BY_PASS;
+    }
+
+    private static int gate(Edge edge, int[] poles) {
+        if (poles[edge.index()] != PowerNet.ALWAYS) return poles[edge.index()];
+        if (edge.part() != Part.FEED) return PowerNet.ALWAYS;
+        if (edge.thing() instanceof Circuit) return edge.conductor().isLine() ? BREAKERS : PowerNet.ALWAYS;
+        if (!edge.conductor().isLine() && !edge.conductor().isNeutral()) return PowerNet.ALWAYS;
+        if (edge.thing() instanceof RcdGroup) return RCDS;
+        return edge.thing() instanceof Inverter ? INVERTERS : PowerNet.ALWAYS;
+    }
+
+    private Device device(Thing thing, List<Integer> poles, List<ControlPort> ports) {
+        int[] gates = poles.stream().mapToInt(i -> i).toArray();
+        if (thing instanceof IslandingSwitch device)
+            return device(
+                    thing,
+                    Role.SWITCH,
+                    gates,
+                    device.restPosition(),
+                    device.feedbackContact(),
+                    device.builtInto() != null,
+                    ports);
+        if (thing instanceof NeutralEarthSwitch device)
+            return device(
+                    thing,
+                    Role.LINK,
+                    gates,
+                    device.restPosition(),
+                    device.feedbackContact(),
+                    device.builtInto() != null,
+                    ports);
+        Role role = thing instanceof ByPass ? Role.BY_PASS : Role.OTHER;
+        return new Device(
+                thing.id(), role, Drive.HAND, gates, RestPosition.OPEN, FeedbackContact.MIRROR, List.of(), 0, 0);
+    }
+
+    private Device device(
+            Thing thing,
+            Role role,
+            int[] gates,
+            @Nullable RestPosition rest,
+            @Nullable FeedbackContact feedback,
+            boolean isInside,
+            List<ControlPort> ports) {
+        List<Actuator> actuators = new ArrayList<>();
+        double operateS = Timing.MOVING_TIME_S;
+        double releaseS = Timing.MOVING_TIME_S;
+        for (ControlPort port : ports) {
+            SignalMeaning meaning = port.onMeans();
+            boolean isCoil = port.kind() == PortKind.COIL;
+            if (!isCoil && port.kind() != PortKind.INPUT || meaning == null || ControlModel.count(port) == 0) continue;
+            if (isCoil && ControlModel.count(port) < 2) continue;
+            SignalForm form = isCoil || port.form() == null ? SignalForm.CONTACT : port.form();
+            boolean closes = meaning == SignalMeaning.SWITCH_CLOSED || meaning == SignalMeaning.LINK_CLOSED;
+            actuators.add(new Actuator(control.node(port, 0), control.second(port), form, isCoil, closes));
+            if (port.operateTimeS() != null) operateS = port.operateTimeS();
+            if (port.releaseTimeS() != null) releaseS = port.releaseTimeS();
+        }
+        boolean isWired = !isInside && !actuators.isEmpty();
+        return new Device(
+                thing.id(),
+                role,
+                isWired ? Drive.WIRED : Drive.INSIDE,
+                gates,
+                rest == null ? RestPosition.OPEN : rest,
+                feedback == null ? FeedbackContact.NONE : feedback,
+                actuators,
+                operateS,
+                releaseS);
+    }
+
+    /** The installation modelled. */
+    public Installation installation() {
+        return installation;
+    }
+
+    /** Its control wiring. */
+    public ControlNet wiring() {
+        return wiring;
+    }
+
+    /** Lines, neutrals and earth. */
+    public PowerNet power() {
+        return power;
+    }
+
+    /** The inverter that leads island operation, if there is one that can. */
+    public Optional<Inverter> findLeader() {
+        return Optional.ofNullable(leader);
+    }
+
+    /** Its settings, where they are stated. */
+    public Optional<IslandSettings> findSettings() {
+        return Optional.ofNullable(settings);
+    }
+
+    /** Times of the changeover. */
+    public Timing timing() {
+        return timing;
+    }
+
+    /** A machine at rest: everything without energy. */
+    public Machine machine(Defect defect) {
+        return new Machine(this, defect);
+    }
+
+    Places places() {
+        return places;
+    }
+
+    ControlModel control() {
+        return control;
+    }
+
+    List<Device> devices() {
+        return devices;
+    }
+
+    int device(ThingId id) {
+        for (int i = 0; i < devices.size(); i++) if (devices.get(i).id.equals(id)) return i;
+        return -1;
+    }
+
+    /** Solutions of the healthy power net, shared by all runs whose mistake lies elsewhere. */
+    NetsCache healthy() {
+        return healthy;
+    }
+}
