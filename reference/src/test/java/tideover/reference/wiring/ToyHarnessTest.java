@@ -27,6 +27,7 @@ class ToyHarnessTest {
     private static final int BREAK = 0;
     private static final int MAKE = 1;
     private static final int STOP = 2;
+    private static final int COIL_LEAD = 3;
 
     private final SwitchingNet.Builder builder = new SwitchingNet.Builder();
     private final int plus = builder.node();
@@ -35,6 +36,7 @@ class ToyHarnessTest {
     private final int out = builder.node();
     private final int a1 = builder.node();
     private final int a2 = builder.node();
+    private final int coilEnd = builder.node();
     private final int breakEnd = builder.node();
     private final int makeEnd = builder.node();
     private final int breakInput = builder.node();
@@ -56,6 +58,8 @@ class ToyHarnessTest {
         builder.contact(auxFeed, breakEnd, BREAK);
         builder.contact(auxFeed, makeEnd, MAKE);
         builder.contact(stopFeed, stopEnd, STOP);
+        // Lifted at the coil: the wire itself stays where it was.
+        builder.contact(a2, coilEnd, COIL_LEAD);
         builder.rail(plus, PLUS);
         builder.rail(zero, ZERO);
         builder.rail(out, HIGH);
@@ -81,28 +85,31 @@ class ToyHarnessTest {
         return all;
     }
 
-    /** One step: the output, whether the stop button is pressed, and a lifted wire or none. */
-    private record Step(boolean on, boolean stopped, int lifted) {}
+    /** One step: the output, whether the stop button is pressed, whether the lead w3 is lifted at the coil. */
+    private record Step(boolean on, boolean stopped, boolean lifted) {}
 
     private static final List<Step> STEPS = List.of(
-            new Step(false, false, -1), new Step(true, false, -1), new Step(false, true, -1), new Step(true, false, 2));
+            new Step(false, false, false),
+            new Step(true, false, false),
+            new Step(false, true, false),
+            new Step(true, false, true));
 
     private String read(Edit mistake, Step step) {
-        Edit edit = step.lifted < 0 ? mistake : mistake.and(Edit.opened(step.lifted));
-        SwitchingNet net = harness.with(edit);
+        SwitchingNet net = harness.with(mistake);
         SwitchingNet.Solved solved = net.solved();
         boolean attracted = false;
         int live = 1 << PLUS | 1 << ZERO | (step.on ? 1 << HIGH : 1 << LOW);
         for (int round = 0; round < 8; round++) {
             long closed = attracted ? 1L << MAKE : 1L << BREAK;
             if (!step.stopped) closed |= 1L << STOP;
+            if (!step.lifted) closed |= 1L << COIL_LEAD;
             net.solve(closed, live, solved);
             int highs = 1 << PLUS | 1 << HIGH;
             int lows = 1 << ZERO | 1 << LOW;
             for (int node : new int[] {plus, zero, out})
                 if ((solved.potentials(node) & highs) != 0 && (solved.potentials(node) & lows) != 0) return "blown";
-            boolean one = level(solved, a1) == 1 && level(solved, a2) == 0
-                    || level(solved, a1) == 0 && level(solved, a2) == 1;
+            boolean one = level(solved, a1) == 1 && level(solved, coilEnd) == 0
+                    || level(solved, a1) == 0 && level(solved, coilEnd) == 1;
             if (one == attracted)
                 return "" + bit(solved, breakInput) + bit(solved, makeInput) + bit(solved, stopInput)
                         + (attracted ? 1 : 0);
