@@ -25,11 +25,13 @@ import tideover.engine.site.RcdGroup;
 import tideover.engine.site.RestPosition;
 import tideover.engine.site.SignalForm;
 import tideover.engine.site.SignalMeaning;
+import tideover.engine.site.TerminalId;
 import tideover.engine.site.Thing;
 import tideover.engine.site.ThingId;
 import tideover.engine.wiring.model.Device.Actuator;
 import tideover.engine.wiring.model.Device.Drive;
 import tideover.engine.wiring.model.Device.Role;
+import tideover.engine.wiring.net.Joints;
 import tideover.engine.wiring.net.PowerNet;
 
 /** One house ready to be run: its nets, its switching devices and the inverter that leads them. For one thread. */
@@ -216,6 +218,36 @@ public final class HouseModel {
     /** A machine at rest: everything without energy. */
     public Machine machine(Defect defect) {
         return new Machine(this, defect);
+    }
+
+    /** Readings at power terminals. */
+    public PowerReadings powerReadings() {
+        return new PowerReadings(installation);
+    }
+
+    /** Readings of indicators and at control terminals. */
+    public ControlReadings controlReadings() {
+        return new ControlReadings(this);
+    }
+
+    /** Control and bus cores as joints, in the order of {@link ControlNet#wires()}. */
+    public Joints controlJoints() {
+        return control.net().cores();
+    }
+
+    /** Node of a control terminal. */
+    public int node(TerminalId terminal) {
+        return control.require(terminal);
+    }
+
+    /** Node of earth in the control wiring. */
+    public int earthNode() {
+        return control.earth();
+    }
+
+    /** Node of a line conductor beside the control wiring. */
+    public int lineNode() {
+        return control.mains();
     }
 
     Places places() {

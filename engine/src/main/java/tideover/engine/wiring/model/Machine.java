@@ -494,6 +494,11 @@ public final class Machine {
         return (gates() & model.devices().get(device).gates()) == 0;
     }
 
+    /** What is wrong in this run. */
+    Defect defect() {
+        return defect;
+    }
+
     HouseModel model() {
         return model;
     }

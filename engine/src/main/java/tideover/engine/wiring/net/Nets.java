@@ -19,6 +19,8 @@ public final class Nets {
     private final int[] byEarth;
     private int clashes;
     private int @Nullable [] roots;
+    private int gridLinks = -1;
+    private int islandLinks = -1;
 
     Nets(PowerNet net, long closed, int live, long[] tripped) {
         this.net = net;
@@ -154,6 +156,15 @@ public final class Nets {
      * How many connections to earth a system's neutral has; the network's own counted, and with it the splits of its PEN.
      */
     public int links(System system) {
+        int known = system == System.GRID ? gridLinks : islandLinks;
+        if (known >= 0) return known;
+        int links = countLinks(system);
+        if (system == System.GRID) gridLinks = links;
+        else islandLinks = links;
+        return links;
+    }
+
+    private int countLinks(System system) {
         int neutral = system.neutral();
         boolean network = system == System.GRID || sharesNeutral();
         int links = network ? 1 : 0;
