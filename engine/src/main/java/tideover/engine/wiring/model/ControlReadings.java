@@ -47,13 +47,26 @@ public final class ControlReadings {
                 machine -> machine.isMechanismClosed(index) ? Shown.CLOSED : Shown.OPEN);
     }
 
-    /** Whether an input or output is on. */
+    /** Whether an input or output is on, or a coil energised. */
     public Reading signal(ControlPort port) {
+        ReadingKind kind = switch (port.kind() == null ? PortKind.INPUT : port.kind()) {
+            case OUTPUT -> ReadingKind.OUTPUT;
+            case COIL -> ReadingKind.COIL;
+            case INPUT, SUPPLY, AUXILIARY_CONTACT -> ReadingKind.INPUT;
+        };
+        return new Reading(kind, port.id(), "", machine -> machine.isOn(port) ? Shown.ON : Shown.OFF);
+    }
+
+    /** Whether an auxiliary contact is closed. */
+    public Reading contact(ControlPort port) {
+        int device = port.at() == null ? -1 : model.device(port.at());
         return new Reading(
-                port.kind() == PortKind.OUTPUT ? ReadingKind.OUTPUT : ReadingKind.INPUT,
+                ReadingKind.CONTACT,
                 port.id(),
                 "",
-                machine -> machine.isOn(port) ? Shown.ON : Shown.OFF);
+                machine -> device >= 0 && port.closedWhen() != null && machine.isReported(device, port.closedWhen())
+                        ? Shown.CLOSED
+                        : Shown.OPEN);
     }
 
     /** Whether a server answers. */

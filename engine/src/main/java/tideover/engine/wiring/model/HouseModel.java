@@ -31,8 +31,10 @@ import tideover.engine.site.ThingId;
 import tideover.engine.wiring.model.Device.Actuator;
 import tideover.engine.wiring.model.Device.Drive;
 import tideover.engine.wiring.model.Device.Role;
+import tideover.engine.wiring.net.Edit;
 import tideover.engine.wiring.net.Joints;
 import tideover.engine.wiring.net.PowerNet;
+import tideover.engine.wiring.net.SwitchingNet;
 
 /** One house ready to be run: its nets, its switching devices and the inverter that leads them. For one thread. */
 public final class HouseModel {
@@ -248,6 +250,29 @@ public final class HouseModel {
     /** Node of a line conductor beside the control wiring. */
     public int lineNode() {
         return control.mains();
+    }
+
+    /** Whether a mistake in control cores leaves every terminal joined to the same others, contacts apart. */
+    public boolean sameControlNets(Defect defect) {
+        SwitchingNet.Solved planned = control.net().solved();
+        control.net().solve(0, 0, planned);
+        SwitchingNet edited = control.net().with(defect.control());
+        SwitchingNet.Solved other = edited.solved();
+        edited.solve(0, 0, other);
+        List<Integer> nodes = new ArrayList<>(control.nodes().values());
+        for (int a : nodes) for (int b : nodes) if (planned.isJoined(a, b) != other.isJoined(a, b)) return false;
+        return true;
+    }
+
+    /** Whether the ends a mistake has exchanged are the two terminals of one port. */
+    public boolean isOneElement(Defect defect) {
+        List<ThingId> ports = new ArrayList<>();
+        for (Edit.Change change : defect.control().changes())
+            if (change instanceof Edit.Moved moved)
+                control.nodes().forEach((terminal, node) -> {
+                    if (node == moved.node()) ports.add(terminal.port());
+                });
+        return ports.size() == 2 && ports.get(0).equals(ports.get(1));
     }
 
     Places places() {

@@ -113,6 +113,13 @@ public final class Machine {
         nets = other.nets;
     }
 
+    /** A copy that stays as it stands, or goes its own way. */
+    public Machine fork() {
+        Machine copy = copy();
+        copy.solveControl();
+        return copy;
+    }
+
     Machine copy() {
         return new Machine(this);
     }
@@ -323,17 +330,19 @@ public final class Machine {
 
     private long controlGates() {
         long all = ControlModel.always() | outputsOn;
-        List<Device> devices = model.devices();
-        long power = gates();
-        for (int d = 0; d < closed.length; d++) {
-            Device device = devices.get(d);
-            boolean mechanismOpen = !closed[d];
-            boolean allOpen = device.poles.length == 0 ? mechanismOpen : (power & device.gates()) == 0;
-            boolean reportsOpen = device.isMirrored ? mechanismOpen && allOpen : mechanismOpen;
-            if (reportsOpen) all |= 1L << ControlModel.reportGate(d, MainContacts.OPEN);
-            if (closed[d]) all |= 1L << ControlModel.reportGate(d, MainContacts.CLOSED);
-        }
+        for (int d = 0; d < closed.length; d++)
+            for (MainContacts when : MainContacts.values())
+                if (isReported(d, when)) all |= 1L << ControlModel.reportGate(d, when);
         return all;
+    }
+
+    /** Whether the auxiliary contacts of a device that are closed while its main contacts are so are closed. */
+    boolean isReported(int device, MainContacts when) {
+        if (when == MainContacts.CLOSED) return closed[device];
+        Device reporting = model.devices().get(device);
+        boolean isMechanismOpen = !closed[device];
+        if (!reporting.isMirrored || reporting.poles.length == 0) return isMechanismOpen;
+        return isMechanismOpen && areAllOpen(device);
     }
 
     private long outputs() {

@@ -53,6 +53,8 @@ public final class Reading {
         return switch (kind) {
             case VOLTAGE, ROTATION, LOAD, RCD_TEST, EARTH_CURRENT, CONTINUITY -> true;
             case MODE,
+                    CONTACT,
+                    COIL,
                     POSITION,
                     INPUT,
                     OUTPUT,

@@ -10,6 +10,10 @@ public enum ReadingKind {
     INPUT(1),
     /** Whether an output is on, on the device's display. */
     OUTPUT(1),
+    /** Whether an auxiliary contact is closed, by its indicator or measured with its wire lifted. */
+    CONTACT(4),
+    /** Whether a coil is energised, by its lamp or across its ends. */
+    COIL(4),
     /** Whether a meter answers on the bus, on the inverter's display. */
     BUS(1),
     /** Setting of a port against the plan. */

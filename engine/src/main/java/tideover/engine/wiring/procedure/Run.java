@@ -65,6 +65,11 @@ public final class Run {
         return SHOWN[expected[reading.index()]];
     }
 
+    /** What every reading should show, in the order of the readings. */
+    public byte[] expectations() {
+        return expected.clone();
+    }
+
     /** What every reading shows with a defect, in the order of the readings. */
     public byte[] readings(Defect defect) {
         byte[] shown = new byte[expected.length];
