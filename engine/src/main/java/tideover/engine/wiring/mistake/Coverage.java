@@ -116,7 +116,21 @@ public final class Coverage {
             case CORE_TO_EARTH -> Unseen.NOT_EARTHED;
             case CORES_EXCHANGED, WRONG_NUMBER -> exchanged(mistake);
             case CORE_OPEN, CORES_TOUCHING, CORE_TO_PLUS, CORE_TO_REFERENCE, CORE_TO_LINE -> Unseen.SAME_NET;
-            default -> Unseen.NO_DIFFERENCE;
+            case WRONG_NEUTRAL_BAR, MEASURING_NEUTRAL_MOVED, OPEN, TOUCHING, SECOND_LINK, LINK_MISSING ->
+                Unseen.SAME_NET;
+            case ROTATED, EXCHANGED -> Unseen.SAME_SEQUENCE;
+            case MEASURING_NEUTRAL_OPEN,
+                    WRONG_SENSE,
+                    SETTINGS_EXCHANGED,
+                    ADDRESS_TWICE,
+                    ADDRESS_WRONG,
+                    RATE_WRONG,
+                    RESISTOR_MISSING,
+                    RESISTOR_EXTRA,
+                    UNMOVED,
+                    WELDED,
+                    INTERRUPTED,
+                    SUPPLY_LOST -> Unseen.NO_DIFFERENCE;
         };
     }
 

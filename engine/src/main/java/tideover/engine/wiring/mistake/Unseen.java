@@ -10,6 +10,8 @@ public enum Unseen {
     SERIES_ORDER,
     /** The control supply is not earthed: a first connection to earth does nothing. */
     NOT_EARTHED,
+    /** The sequence of the lines stays, and all lines are alike. */
+    SAME_SEQUENCE,
     /** The neutral is joined to earth there in any case, or its load finds the same way. */
     NO_DIFFERENCE
 }

@@ -31,6 +31,7 @@ final class ControlModel {
 
     private final Map<TerminalId, Integer> nodes = new LinkedHashMap<>();
     private final Map<ThingId, Integer> outputs = new HashMap<>();
+    private final Map<ThingId, Integer> outputDevices = new HashMap<>();
     private final List<Supply> supplies = new ArrayList<>();
     private final List<Input> inputs = new ArrayList<>();
     private final List<ControlPort> outputPorts = new ArrayList<>();
@@ -73,6 +74,7 @@ final class ControlModel {
         } else if (port.kind() == PortKind.OUTPUT && count(port) >= 1) {
             int gate = FIRST_OUTPUT + outputPorts.size();
             outputs.put(port.id(), gate);
+            outputDevices.put(port.id(), device);
             outputPorts.add(port);
             if (port.form() == SignalForm.CONTACT && count(port) >= 2) {
                 builder.contact(node(port, 0), node(port, 1), gate);
@@ -148,6 +150,11 @@ final class ControlModel {
         Integer gate = outputs.get(port.id());
         if (gate == null) throw new IllegalArgumentException(port.id() + " is no output of the model");
         return gate;
+    }
+
+    /** The switching device whose position an output reports; -1 for a request of the inverter. */
+    int deviceOf(ControlPort output) {
+        return outputDevices.getOrDefault(output.id(), -1);
     }
 
     /** The supply of the same device. */

@@ -21,6 +21,9 @@ public final class HazardSearch {
     /** Moments after which a search is given up; no house of the examples needs a tenth of it. */
     private static final int MOST_MOMENTS = 60_000;
 
+    /** What lasts so long stays: no changeover takes a tenth of it [s]. */
+    private static final double STAYS_S = 3600;
+
     private HazardSearch() {}
 
     /** When something may happen. */
@@ -98,7 +101,7 @@ public final class HazardSearch {
         while (!waiting.isEmpty() && moments < MOST_MOMENTS) {
             Branch branch = waiting.remove();
             Machine machine = branch.machine();
-            if (!known.add(key(branch))) continue;
+            if (!known.add(key(branch, when))) continue;
             moments++;
             double next = machine.nextEvent();
             int hazards = places.hazards(machine.nets(), machine.live());
@@ -109,7 +112,7 @@ public final class HazardSearch {
                     since[i] = 0;
                     continue;
                 }
-                since[i] += next;
+                since[i] = since[i] + next > STAYS_S ? Double.POSITIVE_INFINITY : since[i] + next;
                 Exposure exposure = new Exposure(since[i], machine.phase(), branch.happenings());
                 exposures.merge(hazard, exposure, (a, b) -> b.longestS() > a.longestS() ? b : a);
             }
@@ -134,9 +137,11 @@ public final class HazardSearch {
         return new Reached(exposures, moments, waiting.isEmpty());
     }
 
-    private static Key key(Branch branch) {
+    /** While only states at rest count, how long something has lasted tells nothing. */
+    private static Key key(Branch branch, When when) {
         List<Double> since = new ArrayList<>();
-        for (double seconds : branch.since().seconds) since.add(Math.rint(seconds * 1e6) / 1e6);
+        if (when == When.ANY_TIME)
+            for (double seconds : branch.since().seconds) since.add(Math.rint(seconds * 1e6) / 1e6);
         return new Key(branch.machine().moment(), since);
     }
 

@@ -58,6 +58,7 @@ public final class HouseModel {
     private final @Nullable IslandSettings settings;
     private final NetsCache healthy;
     private final Places places;
+    private final Senses senses;
 
     private HouseModel(Installation installation, ControlNet wiring) {
         this.installation = installation;
@@ -92,6 +93,7 @@ public final class HouseModel {
         this.power = PowerNet.of(installation, edge -> gate(edge, gates));
         this.healthy = new NetsCache(power);
         this.places = new Places(installation);
+        this.senses = new Senses(this);
     }
 
     /** The model of an installation as planned and built. */
@@ -273,6 +275,10 @@ public final class HouseModel {
                     if (node == moved.node()) ports.add(terminal.port());
                 });
         return ports.size() == 2 && ports.get(0).equals(ports.get(1));
+    }
+
+    Senses senses() {
+        return senses;
     }
 
     Places places() {

@@ -62,7 +62,7 @@ public final class Machine {
                 : new NetsCache(model.power().with(defect.power()));
         this.controlNet = control.net().with(defect.control());
         this.solved = controlNet.solved();
-        this.senses = new Senses(model, defect);
+        this.senses = model.senses();
         long close = 0;
         long open = 0;
         long stuck = 0;
@@ -348,9 +348,9 @@ public final class Machine {
     private long outputs() {
         long on = 0;
         for (ControlPort port : control.outputs()) {
-            SignalMeaning meaning = senses.meaning(port);
+            SignalMeaning meaning = senses.meaning(this, port);
             if (meaning == null) continue;
-            int device = model.devices().isEmpty() || port.at() == null ? -1 : model.device(port.at());
+            int device = control.deviceOf(port);
             if (device >= 0 ? reports(device, meaning) : requests(meaning)) on |= 1L << control.outputGate(port);
         }
         return on;

@@ -81,7 +81,19 @@ public final class PowerReadings {
         int bits = system.of(potentials);
         if ((bits & 7) != 0) return Integer.numberOfTrailingZeros(bits & 7);
         if ((bits & 8) != 0) return 3;
-        return (potentials & Potential.EARTH) != 0 && nets.links(system) > 0 ? 3 : -1;
+        if (nets.links(system) == 0) return -1;
+        // Earth, and the neutral of the other source where that is earthed, are as good as the neutral.
+        System other = system == System.GRID ? System.ISLAND : System.GRID;
+        boolean isEarthed = (potentials & Potential.EARTH) != 0
+                || (potentials & other.neutral()) != 0 && (potentials & other.lines()) == 0 && nets.links(other) > 0;
+        return isEarthed ? 3 : -1;
+    }
+
+    /** What a meter shows from a line to its measuring neutral. @param index the meter's place among the meters */
+    public Reading metered(ThingId meter, int index, Conductor line) {
+        int a = installation.node(meter, Terminals.INCOMING, line);
+        int b = tideover.engine.wiring.net.PowerNet.measuringTerminal(installation, index);
+        return new Reading(ReadingKind.METER, meter, line.name(), machine -> voltage(machine.nets(), a, b));
     }
 
     /** Phase sequence at a thing with three lines. */

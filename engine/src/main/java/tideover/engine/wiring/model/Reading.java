@@ -51,7 +51,7 @@ public final class Reading {
     /** Whether it depends on nothing but lines, neutrals and earth as they stand. */
     public boolean isOfPower() {
         return switch (kind) {
-            case VOLTAGE, ROTATION, LOAD, RCD_TEST, EARTH_CURRENT, CONTINUITY -> true;
+            case VOLTAGE, METER, ROTATION, LOAD, RCD_TEST, EARTH_CURRENT, CONTINUITY -> true;
             case MODE,
                     CONTACT,
                     COIL,

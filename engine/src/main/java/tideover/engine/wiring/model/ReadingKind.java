@@ -16,6 +16,8 @@ public enum ReadingKind {
     COIL(4),
     /** Whether a meter answers on the bus, on the inverter's display. */
     BUS(1),
+    /** Voltage of a line on a meter's display. */
+    METER(1),
     /** Setting of a port against the plan. */
     SETTING(2),
     /** Neutral–earth links to be seen at a board. */

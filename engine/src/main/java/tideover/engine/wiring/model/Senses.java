@@ -28,15 +28,14 @@ import tideover.engine.wiring.net.Nets;
 import tideover.engine.wiring.net.Potential.System;
 import tideover.engine.wiring.net.SwitchingNet;
 
-/** What devices perceive: inputs, coils, the bus, and the voltages at their terminals. */
+/** What devices perceive: inputs, coils, the bus, and the voltages at their terminals. One for a house, whatever is wrong. */
 final class Senses {
 
     private static final Conductor[] LINES = {Conductor.L1, Conductor.L2, Conductor.L3};
 
     private final HouseModel model;
     private final ControlModel control;
-    private final Map<ThingId, ControlPort> otherPorts = new HashMap<>();
-    private final Map<ThingId, BusPort> otherBuses = new HashMap<>();
+    private final Map<ThingId, Feed> feeds = new HashMap<>();
     private final List<Input> inputs = new ArrayList<>();
     private final @Nullable BusPort client;
     private final @Nullable BusPort gridServer;
@@ -45,12 +44,26 @@ final class Senses {
     private final int[] farLines;
     private final int farNeutral;
 
-    Senses(HouseModel model, Defect defect) {
+    /** Terminals by which a device gets its own energy; without lines it has the inverter's. */
+    private static final class Feed {
+        private final int[] lines;
+        private final int neutral;
+        private final boolean isInverter;
+
+        private Feed(int[] lines, int neutral, boolean isInverter) {
+            this.lines = lines;
+            this.neutral = neutral;
+            this.isInverter = isInverter;
+        }
+    }
+
+    Senses(HouseModel model) {
         this.model = model;
         this.control = model.control();
-        for (ControlPort port : defect.ports()) otherPorts.put(port.id(), port);
-        for (BusPort port : defect.buses()) otherBuses.put(port.id(), port);
         Installation installation = model.installation();
+        for (ControlModel.Supply supply : control.supplies())
+            feed(installation, supply.port().at());
+        for (BusPort port : control.buses()) feed(installation, port.at());
         Inverter leader = model.findLeader().orElse(null);
         for (Input input : control.inputs())
             if (leader != null && leader.id().equals(input.port().at())) inputs.add(input);
@@ -81,6 +94,15 @@ final class Senses {
                 : measuring(installation, meter);
     }
 
+    private void feed(Installation installation, @Nullable ThingId at) {
+        Fed fed = at == null ? null : installation.findFed(at).orElse(null);
+        if (fed == null) return;
+        Terminals side = fed instanceof Circuit ? Terminals.OUTGOING : Terminals.INCOMING;
+        feeds.put(
+                fed.id(),
+                new Feed(lines(installation, fed, side), neutral(installation, fed, side), fed instanceof Inverter));
+    }
+
     private static int measuring(Installation installation, Meter meter) {
         return tideover.engine.wiring.net.PowerNet.measuringTerminal(
                 installation, installation.meters().indexOf(meter));
@@ -100,15 +122,16 @@ final class Senses {
         return -1;
     }
 
+    /** What a port means as it is set in this run. */
     @Nullable
-    SignalMeaning meaning(ControlPort port) {
-        ControlPort other = otherPorts.get(port.id());
-        return other == null ? port.onMeans() : other.onMeans();
+    SignalMeaning meaning(Machine machine, ControlPort port) {
+        for (ControlPort other : machine.defect().ports()) if (other.id().equals(port.id())) return other.onMeans();
+        return port.onMeans();
     }
 
-    private BusPort set(BusPort port) {
-        BusPort other = otherBuses.get(port.id());
-        return other == null ? port : other;
+    private static BusPort set(Machine machine, BusPort port) {
+        for (BusPort other : machine.defect().buses()) if (other.id().equals(port.id())) return other;
+        return port;
     }
 
     /** Potentials of the control supplies that are there. */
@@ -121,16 +144,11 @@ final class Senses {
     }
 
     private boolean isFed(Machine machine, ControlPort supply) {
-        ThingId at = supply.at();
-        Installation installation = model.installation();
-        Fed fed = at == null ? null : installation.findFed(at).orElse(null);
-        if (fed == null) return machine.surroundings().energy();
-        if (fed instanceof Inverter)
+        Feed feed = supply.at() == null ? null : feeds.get(supply.at());
+        if (feed == null) return machine.surroundings().energy();
+        if (feed.isInverter)
             return machine.surroundings().energy() && machine.surroundings().invertersOn();
-        Terminals side = fed instanceof Circuit ? Terminals.OUTGOING : Terminals.INCOMING;
-        int[] lines = lines(installation, fed, side);
-        int neutral = neutral(installation, fed, side);
-        return lines.length > 0 && isLive(machine.nets(), lines[0], neutral);
+        return feed.lines.length > 0 && isLive(machine.nets(), feed.lines[0], feed.neutral);
     }
 
     private static boolean isLive(Nets nets, int line, int neutral) {
@@ -209,7 +227,7 @@ final class Senses {
     private boolean reports(Machine machine, SignalMeaning yes, SignalMeaning no, Role role, boolean wanted) {
         boolean isAny = false;
         for (Input input : inputs) {
-            SignalMeaning meaning = meaning(input.port());
+            SignalMeaning meaning = meaning(machine, input.port());
             if (meaning != yes && meaning != no) continue;
             isAny = true;
             if (isOn(machine, input) != (meaning == yes)) return false;
@@ -243,7 +261,7 @@ final class Senses {
 
     boolean mayRun(Machine machine) {
         for (Input input : inputs)
-            if (meaning(input.port()) == SignalMeaning.MAY_RUN && !isOn(machine, input)) return false;
+            if (meaning(machine, input.port()) == SignalMeaning.MAY_RUN && !isOn(machine, input)) return false;
         return true;
     }
 
@@ -256,7 +274,7 @@ final class Senses {
     boolean seesGridFar(Machine machine) {
         boolean isAny = false;
         for (Input input : inputs) {
-            if (meaning(input.port()) != SignalMeaning.GRID_PRESENT) continue;
+            if (meaning(machine, input.port()) != SignalMeaning.GRID_PRESENT) continue;
             isAny = true;
             if (isOn(machine, input)) return true;
         }
@@ -289,8 +307,8 @@ final class Senses {
     /** Whether the client gets answers from a server. */
     boolean isAnswered(Machine machine, BusPort server) {
         if (client == null || !isServerFed(machine, server)) return false;
-        BusPort asking = set(client);
-        BusPort answering = set(server);
+        BusPort asking = set(machine, client);
+        BusPort answering = set(machine, server);
         if (asking.medium() == BusMedium.TCP || answering.medium() == BusMedium.TCP)
             return asking.medium() == answering.medium();
         if (!alike(asking.rateBitPerS(), answering.rateBitPerS())
@@ -299,7 +317,7 @@ final class Senses {
         if (!alike(server.address(), answering.address())) return false;
         for (BusPort other : control.buses()) {
             if (other.id().equals(server.id()) || other.role() != BusRole.SERVER) continue;
-            Integer address = set(other).address();
+            Integer address = set(machine, other).address();
             if (address != null && address.equals(answering.address()) && isJoined(machine, other, server))
                 return false;
         }
@@ -311,12 +329,9 @@ final class Senses {
     }
 
     private boolean isServerFed(Machine machine, BusPort server) {
-        ThingId at = server.at();
-        Fed fed = at == null ? null : model.installation().findFed(at).orElse(null);
-        if (fed == null || fed instanceof Inverter)
-            return machine.surroundings().energy();
-        int[] lines = lines(model.installation(), fed, Terminals.INCOMING);
-        for (int line : lines) if (isLive(machine.nets(), line, -1)) return true;
+        Feed feed = server.at() == null ? null : feeds.get(server.at());
+        if (feed == null || feed.isInverter) return machine.surroundings().energy();
+        for (int line : feed.lines) if (isLive(machine.nets(), line, -1)) return true;
         return false;
     }
 

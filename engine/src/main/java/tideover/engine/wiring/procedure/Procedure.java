@@ -14,7 +14,9 @@ import tideover.engine.site.Circuit;
 import tideover.engine.site.Conductor;
 import tideover.engine.site.ControlPort;
 import tideover.engine.site.Fed;
+import tideover.engine.site.Inverter;
 import tideover.engine.site.IslandingSwitch;
+import tideover.engine.site.Meter;
 import tideover.engine.site.NeutralEarthSwitch;
 import tideover.engine.site.OperatingState;
 import tideover.engine.site.PortKind;
@@ -115,10 +117,9 @@ public final class Procedure {
                     Situation.DEAD,
                     power.continuity("PE", fed.id(), installation.mainEarth(), end));
         }
-        for (Circuit circuit : installation.circuits()) {
-            insulation(circuit);
-            polarity(circuit);
-        }
+        for (Circuit circuit : installation.circuits()) insulation(circuit);
+        // Behind the isolator of an inverter that is open nothing can be followed.
+        for (Fed fed : installation.all(Fed.class)) if (!(fed instanceof Inverter)) polarity(fed);
         for (Board board : installation.boards()) insulation(board);
         for (IslandingSwitch device : installation.islandingSwitches()) {
             poles(device);
@@ -148,21 +149,21 @@ public final class Procedure {
         step(StepName.INSULATION, thing.id(), List.of(Situation.DEAD_RCDS_OFF), pairs.toArray(Reading[]::new));
     }
 
-    /** From the terminals of what feeds a circuit to its own, breaker on. */
-    private void polarity(Circuit circuit) {
-        ThingId from = circuit.fedFrom();
+    /** From the terminals of what feeds a thing to those where its cable ends, breaker on. */
+    private void polarity(Fed thing) {
+        ThingId from = thing.fedFrom();
         if (from == null || installation.findFed(from).isEmpty()) return;
         List<Reading> ends = new ArrayList<>();
-        for (Conductor conductor : power.conductors(circuit.id(), Terminals.OUTGOING)) {
-            ThingId start = conductor.isNeutral() && circuit.neutralFrom() != null ? circuit.neutralFrom() : from;
+        for (Conductor conductor : power.conductors(thing.id(), Terminals.INCOMING)) {
+            ThingId start = conductor.isNeutral() && thing.neutralFrom() != null ? thing.neutralFrom() : from;
             if (installation.findFed(start).isEmpty()) continue;
             ends.add(power.continuity(
                     conductor + " from " + start,
-                    circuit.id(),
+                    thing.id(),
                     node(start, Terminals.OUTGOING, conductor),
-                    node(circuit.id(), Terminals.OUTGOING, conductor)));
+                    node(thing.id(), Terminals.INCOMING, conductor)));
         }
-        step(StepName.POLARITY, circuit.id(), List.of(Situation.DEAD_BREAKERS_ON), ends.toArray(Reading[]::new));
+        step(StepName.POLARITY, thing.id(), List.of(Situation.DEAD_BREAKERS_ON), ends.toArray(Reading[]::new));
     }
 
     private void poles(IslandingSwitch device) {
@@ -201,6 +202,11 @@ public final class Procedure {
         for (ControlPort port : model.wiring().controlPorts())
             if (leader.equals(port.at()) && port.kind() == PortKind.INPUT) all.add(control.signal(port));
         for (BusPort port : model.wiring().busPorts()) if (port.role() == BusRole.SERVER) all.add(control.bus(port));
+        for (int i = 0; i < installation.meters().size(); i++) {
+            Meter meter = installation.meters().get(i);
+            if (meter.measuringNeutralFrom() == null) continue;
+            for (Conductor line : installation.lines(meter.id())) all.add(power.metered(meter.id(), i, line));
+        }
         return all;
     }
 
