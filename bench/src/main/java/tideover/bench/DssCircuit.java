@@ -6,13 +6,13 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
-import tideover.engine.site.Terminals;
 import tideover.engine.network.flow.FourWireNetwork;
 import tideover.engine.network.flow.Phasor;
 import tideover.engine.network.flow.PowerLoad;
 import tideover.engine.network.house.HouseNetwork;
 import tideover.engine.site.Conductor;
 import tideover.engine.site.Fed;
+import tideover.engine.site.Terminals;
 import tideover.engine.site.ThingId;
 
 /**

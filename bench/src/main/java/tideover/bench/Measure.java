@@ -46,6 +46,7 @@ public final class Measure {
                 new Flows(),
                 new Houses(),
                 new Faults(),
+                new WiringMistakes(),
                 new FlowRatio(new PythonEnvironment(
                         home.resolve("target"),
                         home.resolve("reference/src/test/resources/tideover/reference/network/requirements.txt"),

@@ -32,11 +32,8 @@ public final class Coverage {
         byte[] healthy = run.expectations();
         for (Mistake mistake : mistakes) {
             byte[] readings = run.readings(mistake.defect());
-            BitSet revealing = new BitSet(steps.size());
-            if (!Arrays.equals(readings, healthy)) {
-                seen.set(mistake.index());
-                for (Step step : steps) if (run.reveals(step, readings)) revealing.set(step.index());
-            }
+            BitSet revealing = run.revealing(readings);
+            if (!Arrays.equals(readings, healthy)) seen.set(mistake.index());
             revealedBy.add(revealing);
         }
     }
@@ -112,12 +109,14 @@ public final class Coverage {
     /** Why nothing that can be read changes. @throws IllegalArgumentException if something does */
     public Unseen reason(Mistake mistake) {
         if (isVisible(mistake)) throw new IllegalArgumentException(mistake.id() + " can be seen");
+        HouseModel model = run.procedure().model();
         return switch (mistake.kind()) {
             case CORE_TO_EARTH -> Unseen.NOT_EARTHED;
             case CORES_EXCHANGED, WRONG_NUMBER -> exchanged(mistake);
-            case CORE_OPEN, CORES_TOUCHING, CORE_TO_PLUS, CORE_TO_REFERENCE, CORE_TO_LINE -> Unseen.SAME_NET;
+            case CORE_OPEN, CORES_TOUCHING, CORE_TO_PLUS, CORE_TO_REFERENCE, CORE_TO_LINE ->
+                model.sameControlNets(mistake.defect()) ? Unseen.SAME_NET : Unseen.NO_DIFFERENCE;
             case WRONG_NEUTRAL_BAR, MEASURING_NEUTRAL_MOVED, OPEN, TOUCHING, SECOND_LINK, LINK_MISSING ->
-                Unseen.SAME_NET;
+                model.samePowerNets(mistake.defect()) ? Unseen.SAME_NET : Unseen.NO_DIFFERENCE;
             case ROTATED, EXCHANGED -> Unseen.SAME_SEQUENCE;
             case MEASURING_NEUTRAL_OPEN,
                     WRONG_SENSE,

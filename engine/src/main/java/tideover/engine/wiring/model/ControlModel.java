@@ -31,7 +31,7 @@ final class ControlModel {
 
     private final Map<TerminalId, Integer> nodes = new LinkedHashMap<>();
     private final Map<ThingId, Integer> outputs = new HashMap<>();
-    private final Map<ThingId, Integer> outputDevices = new HashMap<>();
+    private final List<Integer> outputDevices = new ArrayList<>();
     private final List<Supply> supplies = new ArrayList<>();
     private final List<Input> inputs = new ArrayList<>();
     private final List<ControlPort> outputPorts = new ArrayList<>();
@@ -74,7 +74,7 @@ final class ControlModel {
         } else if (port.kind() == PortKind.OUTPUT && count(port) >= 1) {
             int gate = FIRST_OUTPUT + outputPorts.size();
             outputs.put(port.id(), gate);
-            outputDevices.put(port.id(), device);
+            outputDevices.add(device);
             outputPorts.add(port);
             if (port.form() == SignalForm.CONTACT && count(port) >= 2) {
                 builder.contact(node(port, 0), node(port, 1), gate);
@@ -153,8 +153,12 @@ final class ControlModel {
     }
 
     /** The switching device whose position an output reports; -1 for a request of the inverter. */
-    int deviceOf(ControlPort output) {
-        return outputDevices.getOrDefault(output.id(), -1);
+    int deviceOf(int output) {
+        return outputDevices.get(output);
+    }
+
+    int outputGate(int output) {
+        return FIRST_OUTPUT + output;
     }
 
     /** The supply of the same device. */

@@ -41,6 +41,7 @@ final class Device {
     final Role role;
     final Drive drive;
     final int[] poles;
+    private final long gates;
     final RestPosition rest;
     final boolean isMirrored;
     final List<Actuator> actuators;
@@ -61,6 +62,9 @@ final class Device {
         this.role = role;
         this.drive = drive;
         this.poles = poles;
+        long all = 0;
+        for (int pole : poles) all |= 1L << pole;
+        this.gates = all;
         this.rest = rest;
         this.isMirrored = feedback == FeedbackContact.MIRROR || feedback == FeedbackContact.POSITIVELY_DRIVEN;
         this.actuators = List.copyOf(actuators);
@@ -70,9 +74,7 @@ final class Device {
 
     /** Gates of all its poles. */
     long gates() {
-        long all = 0;
-        for (int pole : poles) all |= 1L << pole;
-        return all;
+        return gates;
     }
 
     /** Whether it rests closed when nothing moves it. A switch that stays as it was starts open. */

@@ -33,6 +33,7 @@ import tideover.engine.wiring.model.Device.Drive;
 import tideover.engine.wiring.model.Device.Role;
 import tideover.engine.wiring.net.Edit;
 import tideover.engine.wiring.net.Joints;
+import tideover.engine.wiring.net.Nets;
 import tideover.engine.wiring.net.PowerNet;
 import tideover.engine.wiring.net.SwitchingNet;
 
@@ -263,6 +264,18 @@ public final class HouseModel {
         edited.solve(0, 0, other);
         List<Integer> nodes = new ArrayList<>(control.nodes().values());
         for (int a : nodes) for (int b : nodes) if (planned.isJoined(a, b) != other.isJoined(a, b)) return false;
+        return true;
+    }
+
+    /** Whether what a mistake joins or moves between is one net with every switch open. */
+    public boolean samePowerNets(Defect defect) {
+        Nets open = healthy.solve(1L << BREAKERS | 1L << RCDS | 1L << INVERTERS, 0, power.nothingTripped());
+        for (Edit.Change change : defect.power().changes()) {
+            if (change instanceof Edit.Joined joined && !open.isJoined(joined.nodeA(), joined.nodeB())) return false;
+            if (change instanceof Edit.Moved moved
+                    && !open.isJoined(moved.node(), power.joints().node(moved.joint(), moved.end()))) return false;
+            if (change instanceof Edit.Opened) return false;
+        }
         return true;
     }
 

@@ -52,6 +52,9 @@ public final class Machine {
     private boolean short24;
     private long outputsOn;
     private Nets nets;
+    private long gates;
+    private long controlGates = -1;
+    private int controlLive = -1;
 
     Machine(HouseModel model, Defect defect) {
         this.model = model;
@@ -111,6 +114,7 @@ public final class Machine {
         short24 = other.short24;
         outputsOn = other.outputsOn;
         nets = other.nets;
+        gates = other.gates;
     }
 
     /** A copy that stays as it stands, or goes its own way. */
@@ -239,13 +243,14 @@ public final class Machine {
 
     private Nets solvePower() {
         hold();
-        Nets found = power.solve(gates(), live(), tripped);
+        gates = gates();
+        Nets found = power.solve(gates, live(), tripped);
         // A short-circuit trips what lies next before it, then what lies before that, at last the main fuse.
         while ((found.clashes() & Nets.Clash.GRID) != 0) {
             int owner = protection(found);
             if (owner >= 0) tripped[owner >> 6] |= 1L << owner;
             else mainFuse = false;
-            found = power.solve(gates(), live(), tripped);
+            found = power.solve(gates, live(), tripped);
         }
         return found;
     }
@@ -308,14 +313,19 @@ public final class Machine {
     private void solveControl() {
         outputsOn = outputs();
         int live = senses.supplies(this) & ~suppliesLost;
+        long contacts = controlGates();
+        // What stands as it stood needs no new solution.
+        if (contacts == controlGates && live == controlLive) return;
+        controlGates = contacts;
+        controlLive = live;
         short24 = false;
-        controlNet.solve(controlGates(), live, solved);
+        controlNet.solve(contacts, live, solved);
         for (int i = 0; i < control.supplies().size(); i++) {
             if (!isShorted(i)) continue;
             short24 = true;
             live &= ~(1 << ControlModel.plusBit(i) | 1 << ControlModel.minusBit(i));
         }
-        if (short24) controlNet.solve(controlGates(), live, solved);
+        if (short24) controlNet.solve(contacts, live, solved);
     }
 
     /** Whether a supply feeds a short-circuit, or a line conductor has got at it. */
@@ -347,11 +357,12 @@ public final class Machine {
 
     private long outputs() {
         long on = 0;
-        for (ControlPort port : control.outputs()) {
+        for (int i = 0; i < control.outputs().size(); i++) {
+            ControlPort port = control.outputs().get(i);
             SignalMeaning meaning = senses.meaning(this, port);
             if (meaning == null) continue;
-            int device = control.deviceOf(port);
-            if (device >= 0 ? reports(device, meaning) : requests(meaning)) on |= 1L << control.outputGate(port);
+            int device = control.deviceOf(i);
+            if (device >= 0 ? reports(device, meaning) : requests(meaning)) on |= 1L << control.outputGate(i);
         }
         return on;
     }
@@ -500,7 +511,7 @@ public final class Machine {
 
     /** Whether all poles of a device stand open. */
     boolean areAllOpen(int device) {
-        return (gates() & model.devices().get(device).gates()) == 0;
+        return (gates & model.devices().get(device).gates()) == 0;
     }
 
     /** What is wrong in this run. */
@@ -519,7 +530,7 @@ public final class Machine {
                 surroundings,
                 left,
                 Arrays.hashCode(moving),
-                gates(),
+                gates,
                 mainFuse,
                 Arrays.hashCode(tripped),
                 Arrays.toString(moving));

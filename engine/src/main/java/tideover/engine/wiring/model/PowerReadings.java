@@ -47,7 +47,17 @@ public final class PowerReadings {
         int a = installation.node(thing, side, one);
         int b = installation.node(thing, side, other);
         return new Reading(
-                ReadingKind.VOLTAGE, thing, detail(thing, side, one, other), machine -> voltage(machine.nets(), a, b));
+                ReadingKind.VOLTAGE,
+                thing,
+                detail(thing, side, one, other),
+                nodes(thing, side),
+                machine -> voltage(machine.nets(), a, b));
+    }
+
+    private List<Integer> nodes(ThingId thing, Terminals side) {
+        return conductors(thing, side).stream()
+                .map(conductor -> installation.node(thing, side, conductor))
+                .toList();
     }
 
     private String detail(ThingId thing, Terminals side, Conductor one, Conductor other) {
@@ -93,7 +103,8 @@ public final class PowerReadings {
     public Reading metered(ThingId meter, int index, Conductor line) {
         int a = installation.node(meter, Terminals.INCOMING, line);
         int b = tideover.engine.wiring.net.PowerNet.measuringTerminal(installation, index);
-        return new Reading(ReadingKind.METER, meter, line.name(), machine -> voltage(machine.nets(), a, b));
+        return new Reading(
+                ReadingKind.METER, meter, line.name(), List.of(a, b), machine -> voltage(machine.nets(), a, b));
     }
 
     /** Phase sequence at a thing with three lines. */
@@ -101,7 +112,7 @@ public final class PowerReadings {
         int[] lines = installation.lines(thing).stream()
                 .mapToInt(line -> installation.node(thing, side, line))
                 .toArray();
-        return new Reading(ReadingKind.ROTATION, thing, "", machine -> {
+        return new Reading(ReadingKind.ROTATION, thing, "", nodes(thing, side), machine -> {
             for (System system : System.values()) {
                 int sequence = Senses.sequence(machine.nets(), lines, system);
                 if (sequence != 0) return sequence > 0 ? Shown.CLOCKWISE : Shown.ANTICLOCKWISE;

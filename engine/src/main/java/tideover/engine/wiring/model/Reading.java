@@ -1,5 +1,6 @@
 package tideover.engine.wiring.model;
 
+import java.util.List;
 import tideover.engine.site.ThingId;
 
 /** One thing that can be read in a run. Two readings with one id are the same reading. */
@@ -9,6 +10,7 @@ public final class Reading {
     private final ThingId place;
     private final String detail;
     private final Probe probe;
+    private final List<Integer> terminals;
 
     /** How the model reads it. */
     interface Probe {
@@ -16,6 +18,12 @@ public final class Reading {
     }
 
     Reading(ReadingKind kind, ThingId place, String detail, Probe probe) {
+        this(kind, place, detail, List.of(), probe);
+    }
+
+    /** @param terminals nodes on whose potentials it depends and, but for earthing, on nothing else */
+    Reading(ReadingKind kind, ThingId place, String detail, List<Integer> terminals, Probe probe) {
+        this.terminals = List.copyOf(terminals);
         this.kind = kind;
         this.place = place;
         this.detail = detail;
@@ -46,6 +54,11 @@ public final class Reading {
     /** What it shows in a run as it stands. */
     public Shown read(Machine machine) {
         return probe.read(machine);
+    }
+
+    /** Nodes on whose potentials it depends and, but for how sources are earthed, on nothing else; empty: on more. */
+    public List<Integer> terminals() {
+        return terminals;
     }
 
     /** Whether it depends on nothing but lines, neutrals and earth as they stand. */

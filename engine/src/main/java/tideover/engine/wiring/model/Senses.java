@@ -36,6 +36,7 @@ final class Senses {
     private final HouseModel model;
     private final ControlModel control;
     private final Map<ThingId, Feed> feeds = new HashMap<>();
+    private final List<@Nullable Feed> supplyFeeds = new ArrayList<>();
     private final List<Input> inputs = new ArrayList<>();
     private final @Nullable BusPort client;
     private final @Nullable BusPort gridServer;
@@ -61,8 +62,11 @@ final class Senses {
         this.model = model;
         this.control = model.control();
         Installation installation = model.installation();
-        for (ControlModel.Supply supply : control.supplies())
+        for (ControlModel.Supply supply : control.supplies()) {
             feed(installation, supply.port().at());
+            supplyFeeds.add(
+                    supply.port().at() == null ? null : feeds.get(supply.port().at()));
+        }
         for (BusPort port : control.buses()) feed(installation, port.at());
         Inverter leader = model.findLeader().orElse(null);
         for (Input input : control.inputs())
@@ -138,13 +142,12 @@ final class Senses {
     int supplies(Machine machine) {
         int live = 1 << ControlModel.EARTH | 1 << ControlModel.MAINS;
         for (int i = 0; i < control.supplies().size(); i++)
-            if (isFed(machine, control.supplies().get(i).port()))
+            if (isFed(machine, supplyFeeds.get(i)))
                 live |= 1 << ControlModel.plusBit(i) | 1 << ControlModel.minusBit(i);
         return live;
     }
 
-    private boolean isFed(Machine machine, ControlPort supply) {
-        Feed feed = supply.at() == null ? null : feeds.get(supply.at());
+    private boolean isFed(Machine machine, @Nullable Feed feed) {
         if (feed == null) return machine.surroundings().energy();
         if (feed.isInverter)
             return machine.surroundings().energy() && machine.surroundings().invertersOn();
@@ -349,6 +352,12 @@ final class Senses {
         int d1 = control.node(port, 0);
         int d0 = control.node(port, 1);
         if (d1 < 0 || d0 < 0 || machine.controlNets().isJoined(d1, d0)) return false;
+        int common = control.node(port, 2);
+        if (common >= 0) {
+            if (machine.controlNets().isJoined(d1, common)
+                    || machine.controlNets().isJoined(d0, common)) return false;
+            if ((machine.controlNets().potentials(common) >>> ControlModel.MAINS & 1) != 0) return false;
+        }
         return machine.controlNets().potentials(d1) == 0
                 && machine.controlNets().potentials(d0) == 0;
     }

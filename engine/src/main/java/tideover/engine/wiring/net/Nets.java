@@ -1,14 +1,16 @@
 package tideover.engine.wiring.net;
 
-import java.util.Arrays;
 import org.jspecify.annotations.Nullable;
 import tideover.engine.wiring.net.Potential.System;
 
 /** A power net with all contacts in one position: the potentials at each node and the way they came. */
 public final class Nets {
 
-    private static final int UNREACHED = -2;
-    private static final int START = -1;
+    /** Reached by: not at all; by nothing, a source is here; by joint i, written i + 2. */
+    private static final int UNREACHED = 0;
+
+    private static final int START = 1;
+    private static final int FIRST = 2;
 
     private final PowerNet net;
     private final long closed;
@@ -31,9 +33,6 @@ public final class Nets {
         byGrid = new int[nodes];
         byIsland = new int[nodes];
         byEarth = new int[nodes];
-        Arrays.fill(byGrid, UNREACHED);
-        Arrays.fill(byIsland, UNREACHED);
-        Arrays.fill(byEarth, UNREACHED);
         int[] queue = new int[nodes];
         flood(System.GRID, live, byGrid, queue);
         flood(System.ISLAND, live, byIsland, queue);
@@ -45,7 +44,6 @@ public final class Nets {
             if ((mask[end] & Potential.EARTH) == 0 && (mask[net.joints.from[joint]] & Potential.NEUTRALS) != 0)
                 flood(new int[] {end}, Potential.EARTH, byEarth, queue);
         }
-        for (int node = 0; node < nodes; node++) clashes |= clash(mask[node]);
     }
 
     private void flood(System system, int live, int[] by, int[] queue) {
@@ -60,7 +58,7 @@ public final class Nets {
         int tail = 0;
         for (int start : from) {
             if ((mask[start] & bit) != 0) continue;
-            mask[start] |= bit;
+            clashes |= clash(mask[start] |= bit);
             if (by[start] == UNREACHED) by[start] = START;
             queue[tail++] = start;
         }
@@ -73,8 +71,10 @@ public final class Nets {
                 if (net.part(joint) != PowerNet.METAL || !net.conducts(joint, closed, tripped)) continue;
                 int next = net.joints.from[joint] == node ? net.joints.to[joint] : net.joints.from[joint];
                 if ((mask[next] & bit) != 0) continue;
-                mask[next] |= bit;
-                if (by[next] == UNREACHED) by[next] = joint;
+                int before = mask[next];
+                mask[next] = before | bit;
+                if (before != 0) clashes |= clash(before | bit);
+                if (by[next] == UNREACHED) by[next] = joint + FIRST;
                 queue[tail++] = next;
             }
         }
@@ -119,6 +119,12 @@ public final class Nets {
     /** Potentials at a node, one bit each. */
     public int potentials(int node) {
         return mask[node];
+    }
+
+    /** Whether the same potentials are at some nodes as in another position of the contacts. */
+    public boolean hasPotentialsOf(Nets other, int[] nodes) {
+        for (int node : nodes) if (mask[node] != other.mask[node]) return false;
+        return true;
     }
 
     /** Whether two nodes are joined by metal, links between neutral and earth counted. */
@@ -207,9 +213,9 @@ public final class Nets {
         int neutral = fromIsProtective ? to : from;
         int[] by = by(system);
         return (mask[neutral] & system.neutral()) != 0
-                && by[neutral] != joint
+                && by[neutral] != joint + FIRST
                 && (mask[protective] & Potential.EARTH) != 0
-                && byEarth[protective] != joint;
+                && byEarth[protective] != joint + FIRST;
     }
 
     private int[] by(System system) {
@@ -221,8 +227,8 @@ public final class Nets {
         int[] by = by(system);
         if (by[node] == UNREACHED) return -1;
         int at = node;
-        while (by[at] >= 0) {
-            int joint = by[at];
+        while (by[at] >= FIRST) {
+            int joint = by[at] - FIRST;
             int owner = net.owner(joint);
             if (owner >= 0) return owner;
             at = net.joints.from[joint] == at ? net.joints.to[joint] : net.joints.from[joint];
@@ -238,13 +244,13 @@ public final class Nets {
         int[] by = by(system);
         if (by[line] == UNREACHED) return false;
         boolean returns = (mask[neutral] & system.neutral()) != 0;
-        for (int at = line; by[at] >= 0; at = before(by, at)) {
-            int rcd = rcd(by[at]);
+        for (int at = line; by[at] >= FIRST; at = before(by, at)) {
+            int rcd = rcd(by[at] - FIRST);
             if (rcd >= 0 && (!returns || !passes(rcd, neutral, by) || isShunted(rcd, system))) return true;
         }
         if (!returns) return false;
-        for (int at = neutral; by[at] >= 0; at = before(by, at)) {
-            int rcd = rcd(by[at]);
+        for (int at = neutral; by[at] >= FIRST; at = before(by, at)) {
+            int rcd = rcd(by[at] - FIRST);
             if (rcd >= 0 && !passes(rcd, line, by)) return true;
         }
         return false;
@@ -254,12 +260,12 @@ public final class Nets {
     public boolean hasRcd(int line, System system) {
         int[] by = by(system);
         if (by[line] == UNREACHED) return false;
-        for (int at = line; by[at] >= 0; at = before(by, at)) if (rcd(by[at]) >= 0) return true;
+        for (int at = line; by[at] >= FIRST; at = before(by, at)) if (rcd(by[at] - FIRST) >= 0) return true;
         return false;
     }
 
     private boolean passes(int rcd, int node, int[] by) {
-        for (int at = node; by[at] >= 0; at = before(by, at)) if (rcd(by[at]) == rcd) return true;
+        for (int at = node; by[at] >= FIRST; at = before(by, at)) if (rcd(by[at] - FIRST) == rcd) return true;
         return false;
     }
 
@@ -287,7 +293,7 @@ public final class Nets {
     }
 
     private int before(int[] by, int node) {
-        int joint = by[node];
+        int joint = by[node] - FIRST;
         return net.joints.from[joint] == node ? net.joints.to[joint] : net.joints.from[joint];
     }
 }

@@ -35,9 +35,9 @@ public final class Procedure {
     private final Installation installation;
     private final PowerReadings power;
     private final ControlReadings control;
-    private final List<PlannedReading> readings = new ArrayList<>();
+    private List<PlannedReading> readings = new ArrayList<>();
     private final Map<String, Integer> known = new HashMap<>();
-    private final List<Step> steps = new ArrayList<>();
+    private List<Step> steps = new ArrayList<>();
     private final List<Wire> lifted = new ArrayList<>();
 
     private Procedure(HouseModel model) {
@@ -51,17 +51,19 @@ public final class Procedure {
     public static Procedure of(HouseModel model) {
         Procedure procedure = new Procedure(model);
         if (model.findLeader().isPresent()) procedure.plan();
+        procedure.steps = List.copyOf(procedure.steps);
+        procedure.readings = List.copyOf(procedure.readings);
         return procedure;
     }
 
     /** All steps: inspection, dead, switching, live; those that may be added last. */
     public List<Step> steps() {
-        return List.copyOf(steps);
+        return steps;
     }
 
     /** All readings that any step asks for. */
     public List<PlannedReading> readings() {
-        return List.copyOf(readings);
+        return readings;
     }
 
     /** Cores that are lifted one by one in steps that may be added. */

@@ -1,9 +1,12 @@
 package tideover.engine.wiring.procedure;
 
 import java.util.ArrayList;
+import java.util.BitSet;
 import java.util.EnumMap;
+import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import org.jspecify.annotations.Nullable;
 import tideover.engine.installation.control.Wire;
 import tideover.engine.wiring.model.Defect;
 import tideover.engine.wiring.model.HouseModel;
@@ -13,6 +16,7 @@ import tideover.engine.wiring.model.Shown;
 import tideover.engine.wiring.model.Surroundings;
 import tideover.engine.wiring.net.Edit;
 import tideover.engine.wiring.net.Nets;
+import tideover.engine.wiring.net.Potential;
 
 /** Runs a whole procedure on the model, once healthy and then with one mistake after the other. For one thread. */
 public final class Run {
@@ -23,29 +27,51 @@ public final class Run {
     private final HouseModel model;
     private final Map<Situation, Group> groups = new EnumMap<>(Situation.class);
     private final List<Group> withoutCore = new ArrayList<>();
+    private final List<List<Integer>> stepsOf = new ArrayList<>();
     private final byte[] expected;
     private final Map<Situation, Nets> healthyNets = new EnumMap<>(Situation.class);
 
     /** Readings taken in one situation: those of power first. */
     private static final class Group {
         private final List<PlannedReading> power = new ArrayList<>();
+        private final Map<List<Integer>, Cluster> clusters = new LinkedHashMap<>();
         private final List<PlannedReading> other = new ArrayList<>();
         private Edit lifted = Edit.NONE;
+    }
+
+    /** Readings that depend on nothing but the potentials at a few terminals. */
+    private record Cluster(Terminals terminals, List<PlannedReading> readings) {}
+
+    private static final class Terminals {
+        private final int[] nodes;
+
+        private Terminals(List<Integer> nodes) {
+            this.nodes = nodes.stream().mapToInt(i -> i).toArray();
+        }
     }
 
     private Run(Procedure procedure) {
         this.procedure = procedure;
         this.model = procedure.model();
-        Map<Wire, Group> byWire = new java.util.LinkedHashMap<>();
+        Map<Wire, Group> byWire = new LinkedHashMap<>();
         for (PlannedReading planned : procedure.readings()) {
             Wire wire = planned.lifted();
             Group group = wire == null
                     ? groups.computeIfAbsent(planned.situation(), s -> new Group())
                     : byWire.computeIfAbsent(wire, w -> new Group());
             if (wire != null) group.lifted = Edit.opened(wire.index());
-            (planned.reading().isOfPower() ? group.power : group.other).add(planned);
+            List<Integer> terminals = planned.reading().terminals();
+            if (!terminals.isEmpty() && wire == null)
+                group.clusters
+                        .computeIfAbsent(terminals, nodes -> new Cluster(new Terminals(nodes), new ArrayList<>()))
+                        .readings()
+                        .add(planned);
+            else (planned.reading().isOfPower() ? group.power : group.other).add(planned);
         }
         withoutCore.addAll(byWire.values());
+        for (int i = 0; i < procedure.readings().size(); i++) stepsOf.add(new ArrayList<>(2));
+        for (Step step : procedure.steps())
+            for (int reading : step.readings()) stepsOf.get(reading).add(step.index());
         expected = new byte[procedure.readings().size()];
         read(Defect.NONE, expected, null);
     }
@@ -82,13 +108,21 @@ public final class Run {
         return SHOWN[value];
     }
 
+    /** The steps that reveal what led to these readings, by their index. */
+    public BitSet revealing(byte[] readings) {
+        BitSet revealing = new BitSet();
+        for (int reading = 0; reading < readings.length; reading++)
+            if (readings[reading] != expected[reading]) for (int step : stepsOf.get(reading)) revealing.set(step);
+        return revealing;
+    }
+
     /** Whether a step reveals what led to these readings: one of its own differs from what it should be. */
     public boolean reveals(Step step, byte[] readings) {
         for (int index : step.readings()) if (readings[index] != expected[index]) return true;
         return false;
     }
 
-    private void read(Defect defect, byte[] into, byte @org.jspecify.annotations.Nullable [] healthy) {
+    private void read(Defect defect, byte[] into, byte @Nullable [] healthy) {
         Machine machine = model.machine(defect);
         for (Situation situation : Situation.values()) {
             situation.enter(machine);
@@ -121,15 +155,31 @@ public final class Run {
         }
     }
 
-    private void read(
-            Group group,
-            Machine machine,
-            byte[] into,
-            byte @org.jspecify.annotations.Nullable [] healthy,
-            Situation situation) {
-        if (healthy != null && machine.nets() == healthyNets.get(situation)) copy(group.power, healthy, into);
-        else for (PlannedReading planned : group.power) into[planned.index()] = value(planned, machine);
-        for (PlannedReading planned : group.other) into[planned.index()] = value(planned, machine);
+    private void read(Group group, Machine machine, byte[] into, byte @Nullable [] healthy, Situation situation) {
+        Nets planned = healthyNets.get(situation);
+        Nets nets = machine.nets();
+        if (healthy != null && nets == planned) {
+            copy(group.power, healthy, into);
+            for (Cluster cluster : group.clusters.values()) copy(cluster.readings(), healthy, into);
+        } else {
+            boolean isEarthedAlike = healthy != null
+                    && planned != null
+                    && nets.links(Potential.System.GRID) == planned.links(Potential.System.GRID)
+                    && nets.links(Potential.System.ISLAND) == planned.links(Potential.System.ISLAND);
+            for (Cluster cluster : group.clusters.values())
+                if (isEarthedAlike && nets.hasPotentialsOf(planned, cluster.terminals().nodes))
+                    copy(cluster.readings(), healthy, into);
+                else take(cluster.readings(), machine, into);
+            take(group.power, machine, into);
+        }
+        take(group.other, machine, into);
+    }
+
+    private static void take(List<PlannedReading> readings, Machine machine, byte[] into) {
+        for (int i = 0; i < readings.size(); i++) {
+            PlannedReading planned = readings.get(i);
+            into[planned.index()] = value(planned, machine);
+        }
     }
 
     private static void copy(List<PlannedReading> readings, byte[] from, byte[] into) {
