@@ -14,6 +14,7 @@ final class Commands implements IFactory {
             HandoverCommand.class, HandoverCommand::new,
             LetterCommand.class, LetterCommand::new,
             NetworkCommand.class, NetworkCommand::new,
+            WiringCommand.class, WiringCommand::new,
             DemoCommand.class, DemoCommand::new,
             RulesCommand.class, RulesCommand::new,
             SchemaCommand.class, SchemaCommand::new);

@@ -14,6 +14,8 @@ import java.util.concurrent.FutureTask;
 import java.util.function.Supplier;
 import org.jspecify.annotations.Nullable;
 import tideover.engine.assessment.Assessor;
+import tideover.engine.assessment.FindingChange;
+import tideover.engine.installation.Installation;
 import tideover.engine.protection.Tables;
 import tideover.engine.rules.Phrase;
 import tideover.engine.rules.PhraseArg;
@@ -28,6 +30,7 @@ import tideover.files.rules.RuleBooks;
 import tideover.files.tables.TableFiles;
 import tideover.papers.Stamp;
 import tideover.papers.Wording;
+import tideover.papers.wiring.WiringData;
 
 /** What every command works with: streams, the day, wording, and readers that refuse with sentences. */
 final class Desk {
@@ -113,6 +116,19 @@ final class Desk {
         RuleBookResult result = RuleBooks.read(country, over);
         if (result instanceof RuleBookResult.Readable readable) return readable.rules();
         throw refusal(((RuleBookResult.Refused) result).problems());
+    }
+
+    /**
+     * The wiring lists of a site. Where something was built otherwise than planned, it is judged both ways.
+     *
+     * @param allowanceM what each piece of cable or wire is cut longer [m]
+     */
+    WiringData wiring(Site site, RuleBook rules, double allowanceM) {
+        List<FindingChange> changes = site.built().isAsPlanned()
+                ? List.of()
+                : FindingChange.between(
+                        assessor().assess(site.asPlanned(), rules), assessor().assess(site, rules));
+        return WiringData.of(Installation.of(site), TableFiles.wiring(), changes, wording(), allowanceM);
     }
 
     /** What papers bear. */

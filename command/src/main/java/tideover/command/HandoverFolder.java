@@ -11,9 +11,13 @@ import tideover.engine.assessment.Assessment;
 import tideover.engine.protection.selectivity.TimeCurrentPath;
 import tideover.engine.rules.RuleBook;
 import tideover.engine.site.OperatingState;
+import tideover.engine.wiring.schedule.CuttingList;
 import tideover.files.SiteFileResult;
 import tideover.files.SiteWriter;
 import tideover.papers.handover.Handover;
+import tideover.papers.wiring.Listing;
+import tideover.papers.wiring.WiringData;
+import tideover.papers.wiring.WiringPart;
 
 /** The papers of a site in one folder: the handover file, and beside it what machines and other programs read. */
 final class HandoverFolder {
@@ -25,12 +29,15 @@ final class HandoverFolder {
     private final SiteFileResult.Readable file;
     private final Assessment assessment;
     private final List<TimeCurrentPath> curves;
+    private final List<Listing> wiring;
 
     HandoverFolder(Desk desk, SiteFileResult.Readable file, RuleBook rules) {
         this.desk = desk;
         this.file = file;
         this.assessment = desk.assessor().explain(file.site(), rules);
         this.curves = desk.assessor().curves(assessment).ofStayingCircuits(MOST_CURVES);
+        WiringData data = desk.wiring(file.site(), rules, CuttingList.USUAL_ALLOWANCE_M);
+        this.wiring = WiringPart.OF_HANDOVER.stream().map(part -> part.of(data)).toList();
     }
 
     boolean requiredMet() {
@@ -40,8 +47,9 @@ final class HandoverFolder {
     /** Makes everything, then writes it. @return the files written */
     List<Path> write(Path folder) {
         Map<String, byte[]> papers = new LinkedHashMap<>();
-        Handover handover =
-                Handover.of(assessment, desk.wording(), desk.stamp(file)).with(curves);
+        Handover handover = Handover.of(assessment, desk.wording(), desk.stamp(file))
+                .with(curves)
+                .withWiring(wiring);
         papers.put("handover.pdf", handover.pdf());
         papers.put("findings.json", utf8(new AssessmentJson(desk.wording(), assessment, file.digest()).text()));
         papers.put("site.json", utf8(new SiteWriter(desk.fields()).canonicalJson(file.site())));

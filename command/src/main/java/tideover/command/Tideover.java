@@ -27,6 +27,7 @@ import picocli.CommandLine.UnmatchedArgumentException;
             HandoverCommand.class,
             LetterCommand.class,
             NetworkCommand.class,
+            WiringCommand.class,
             DemoCommand.class,
             RulesCommand.class,
             SchemaCommand.class

@@ -22,10 +22,11 @@ import tideover.papers.Wording;
 import tideover.papers.curves.CurveSheet;
 import tideover.papers.diagram.Diagram;
 import tideover.papers.handover.CircuitList.Where;
+import tideover.papers.wiring.Listing;
 
 /**
  * The handover file of a site: verdict, cautions, open questions, diagram, time–current sheets, circuits, currents and faults
- * in both modes, findings with their calculations, facts with their origin, assumptions, sources, and the letter to the grid
+ * in both modes, wiring lists, findings with their calculations, facts with their origin, assumptions, sources, and the letter to the grid
  * operator where there is something to ask.
  */
 public final class Handover {
@@ -79,13 +80,16 @@ public final class Handover {
     private final Wording wording;
     private final Stamp stamp;
     private final List<CurveSheet> curves;
+    private final List<Listing> wiring;
     private final FutureTask<Diagram> diagram;
 
-    private Handover(Assessment assessment, Wording wording, Stamp stamp, List<CurveSheet> curves) {
+    private Handover(
+            Assessment assessment, Wording wording, Stamp stamp, List<CurveSheet> curves, List<Listing> wiring) {
         this.assessment = assessment;
         this.wording = wording.with(assessment.installation());
         this.stamp = stamp;
         this.curves = List.copyOf(curves);
+        this.wiring = List.copyOf(wiring);
         this.diagram = new FutureTask<>(() -> Diagram.of(assessment.installation(), this.wording, stamp));
     }
 
@@ -95,14 +99,19 @@ public final class Handover {
      * @param assessment with calculations, which are printed
      */
     public static Handover of(Assessment assessment, Wording wording, Stamp stamp) {
-        return new Handover(assessment, wording, stamp, List.of());
+        return new Handover(assessment, wording, stamp, List.of(), List.of());
     }
 
     /** The same with time–current sheets in it. */
     public Handover with(List<TimeCurrentPath> paths) {
         List<CurveSheet> sheets = new ArrayList<>();
         for (TimeCurrentPath path : paths) sheets.add(CurveSheet.of(path, assessment, wording, stamp));
-        return new Handover(assessment, wording, stamp, sheets);
+        return new Handover(assessment, wording, stamp, sheets, wiring);
+    }
+
+    /** The same with wiring lists in it, as a chapter. */
+    public Handover withWiring(List<Listing> listings) {
+        return new Handover(assessment, wording, stamp, curves, listings);
     }
 
     /** The drawing in it, of no state yet. Laid out once. */
@@ -119,6 +128,8 @@ public final class Handover {
     public byte[] pdf() {
         Content content = content();
         String body = Template.in("handover.xhtml").fill(content, wording);
+        if (!wiring.isEmpty()) body += WiringPages.body(wiring, wording);
+        body += Template.in("findings.xhtml").fill(content, wording);
         OperatorLetter letter = OperatorLetter.of(assessment, wording, stamp);
         if (letter.asks()) body += letter.body();
         List<Press.Bookmark> bookmarks = new ArrayList<>();
@@ -239,6 +250,9 @@ public final class Handover {
         contents.add(chapter(
                 "circuits", PhraseArg.count(assessment.installation().circuits().size())));
         contents.add(chapter("network", PhraseArg.count(drawn().size())));
+        if (!wiring.isEmpty())
+            contents.add(chapter("wiring", PhraseArg.count((int)
+                    wiring.stream().filter(listing -> listing.size() > 0).count())));
         contents.add(chapter(
                 "findings",
                 PhraseArg.count(counts.getOrDefault(Outcome.NOT_MET, 0)),

@@ -11,7 +11,7 @@ import tideover.papers.Wording;
  * @param text  as a person reads it; empty where there is nothing to say
  * @param value as a program reads it: a text, or a number in the unit its column names; nothing where it is not known
  */
-record Cell(String text, @Nullable Object value) {
+public record Cell(String text, @Nullable Object value) {
 
     static final Cell EMPTY = new Cell("", null);
 
@@ -46,7 +46,7 @@ record Cell(String text, @Nullable Object value) {
     }
 
     /** What a program reads, as a text; empty where nothing is known. */
-    String data() {
+    public String data() {
         return Objects.toString(value, "");
     }
 }

@@ -8,10 +8,10 @@ package tideover.papers.wiring;
  * @param width   its share of the width of a page; 0 where only programs read it
  * @param align   where its text stands
  */
-record Column(String field, String head, int width, Align align) {
+public record Column(String field, String head, int width, Align align) {
 
     /** Where the text of a column stands. */
-    enum Align {
+    public enum Align {
         LEFT,
         RIGHT
     }
@@ -31,7 +31,8 @@ record Column(String field, String head, int width, Align align) {
         return new Column(field, "", 0, Align.LEFT);
     }
 
-    boolean isShown() {
+    /** Whether a person reads it. */
+    public boolean isShown() {
         return width > 0;
     }
 }

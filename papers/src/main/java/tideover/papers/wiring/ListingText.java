@@ -3,6 +3,7 @@ package tideover.papers.wiring;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
+import tideover.papers.Wording;
 
 /** Listings as plain text, lines of at most {@value #WIDTH} columns: columns as wide as they need, the last one broken. */
 public final class ListingText {
@@ -35,6 +36,11 @@ public final class ListingText {
                 row(text, listing, shown, widths, cells.stream().map(Cell::text).toList());
         }
         return text.toString();
+    }
+
+    /** What stands below all lists. */
+    public static String caution(Wording wording) {
+        return "\n" + String.join("\n", wrapped(wording.text("wiring.caution"), WIDTH)) + "\n";
     }
 
     /** Columns in which there is anything to read. */

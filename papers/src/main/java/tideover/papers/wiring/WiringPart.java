@@ -9,6 +9,9 @@ public interface WiringPart {
     List<WiringPart> ALL = List.of(
             new PowerPart(), new ControlPart(), new CuttingPart(), new LabelPart(), new PartsPart(), new BuiltPart());
 
+    /** What the next electrician needs; cutting and labels serve the work only. */
+    List<WiringPart> OF_HANDOVER = List.of(new PowerPart(), new ControlPart(), new PartsPart(), new BuiltPart());
+
     /** What it is called on the command line and in file names. */
     String name();
 

@@ -18,6 +18,9 @@ import org.jspecify.annotations.Nullable;
  */
 public record CuttingList(double allowanceM, List<Cut> cuts) {
 
+    /** What is usual: room for both ends to be led to their terminals, stripped and cut again once. Own choice [m]. */
+    public static final double USUAL_ALLOWANCE_M = 0.3;
+
     public CuttingList {
         if (!(allowanceM >= 0) || Double.isInfinite(allowanceM))
             throw new IllegalArgumentException("allowanceM %s is not 0 or more".formatted(allowanceM));
