@@ -52,7 +52,8 @@ final class WiringJson {
                 json.writeStartObject();
                 Json.text(json, "group", group.title());
                 for (int i = 0; i < row.size(); i++)
-                    value(json, listing.columns().get(i).field(), row.get(i).value());
+                    if (listing.columns().get(i).isData())
+                        value(json, listing.columns().get(i).field(), row.get(i).value());
                 json.writeEndObject();
             }
         json.writeEndArray();

@@ -2,7 +2,6 @@ package tideover.papers.handover;
 
 import java.util.ArrayList;
 import java.util.List;
-import java.util.stream.IntStream;
 import tideover.papers.Wording;
 import tideover.papers.wiring.Column;
 import tideover.papers.wiring.Listing;
@@ -12,6 +11,9 @@ final class WiringPages {
 
     /** Larger groups may be broken over pages. */
     private static final int MOST_ROWS_TOGETHER = 14;
+
+    /** Width of a landscape page between its margins [mm]. */
+    private static final int PAGE = 270;
 
     /** What the template shows. */
     record Content(List<Table> listings) {}
@@ -37,14 +39,12 @@ final class WiringPages {
 
     private static Table table(Listing listing) {
         List<Column> columns = listing.columns();
-        List<Integer> shown = IntStream.range(0, columns.size())
-                .filter(i -> columns.get(i).isShown())
-                .boxed()
-                .toList();
+        List<Integer> shown = listing.shown();
+        int widths = shown.stream().mapToInt(i -> columns.get(i).width()).sum();
         List<Head> heads = new ArrayList<>();
         for (int i : shown)
             heads.add(new Head(
-                    columns.get(i).head(), look(columns.get(i)), columns.get(i).width()));
+                    columns.get(i).head(), look(columns.get(i)), columns.get(i).width() * PAGE / widths));
         List<Group> groups = new ArrayList<>();
         for (Listing.Group group : listing.groups()) {
             List<Row> rows = new ArrayList<>();

@@ -5,7 +5,6 @@ import java.util.List;
 import java.util.Map;
 import java.util.TreeMap;
 import org.jspecify.annotations.Nullable;
-import tideover.engine.rules.PhraseArg;
 import tideover.engine.wiring.schedule.Colour;
 import tideover.engine.wiring.schedule.ConductorColours;
 import tideover.papers.Wording;
@@ -31,16 +30,20 @@ public final class ColourWords {
         return String.join("-", colour.hues().stream().map(wording::word).toList());
     }
 
-    /** Colours of earlier years, one sentence for each time. */
-    List<String> older(List<ConductorColours.Row> rows) {
+    /** Colours of earlier years that are others today, one sentence for each time. */
+    List<String> older(ConductorColours colours, @Nullable String country) {
         Map<Integer, List<String>> uses = new TreeMap<>();
-        for (ConductorColours.Row row : rows)
-            if (row.untilYear() != null)
+        for (ConductorColours.Row row : colours.older(country)) {
+            boolean same = colours.find(country, row.use())
+                    .filter(today -> today.colour().equals(row.colour()))
+                    .isPresent();
+            if (!same && row.untilYear() != null)
                 uses.computeIfAbsent(row.untilYear(), year -> new ArrayList<>())
                         .add(wording.text("wiring.older.use", row.use().name(), name(row.colour())));
+        }
         List<String> sentences = new ArrayList<>();
-        uses.forEach((year, of) -> sentences.add(wording.text(
-                "wiring.older", PhraseArg.verbatim(String.valueOf(year)), PhraseArg.verbatim(String.join(", ", of)))));
+        uses.forEach(
+                (year, of) -> sentences.add(wording.text("wiring.older", String.valueOf(year), String.join(", ", of))));
         return sentences;
     }
 }

@@ -3,7 +3,7 @@ package tideover.papers.wiring;
 /**
  * One column of a listing.
  *
- * @param field   its name for programs, with the unit of its numbers
+ * @param field   its name for programs, with the unit of its numbers; empty where only a person reads it
  * @param head    its heading; empty where only programs read it
  * @param width   its share of the width of a page; 0 where only programs read it
  * @param align   where its text stands
@@ -29,6 +29,16 @@ public record Column(String field, String head, int width, Align align) {
     /** A column for programs only. */
     static Column data(String field) {
         return new Column(field, "", 0, Align.LEFT);
+    }
+
+    /** A column for persons only: what it tells stands in others for programs. */
+    static Column toRead(String head, int width) {
+        return new Column("", head, width, Align.LEFT);
+    }
+
+    /** Whether a program reads it. */
+    public boolean isData() {
+        return !field.isEmpty();
     }
 
     /** Whether a person reads it. */

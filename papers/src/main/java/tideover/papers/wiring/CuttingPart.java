@@ -63,7 +63,7 @@ final class CuttingPart implements WiringPart {
                 Cell.of(stock.material() == null ? null : stock.material().name()),
                 Cell.of(cut.pieces().size()),
                 cut.unmeasured() == 0 ? new Cell("", 0) : Cell.of(cut.unmeasured()),
-                Cell.of(cut.sumM(), Unit.M, wording),
+                new Cell(cut.isUnmeasured() ? "?" : wording.amount(cut.sumM(), Unit.M), cut.sumM()),
                 Cell.of(String.join(", ", lengths)));
     }
 

@@ -1,6 +1,7 @@
 package tideover.papers.wiring;
 
 import java.util.List;
+import java.util.stream.IntStream;
 
 /**
  * One table in words, with what programs read beside it.
@@ -34,6 +35,17 @@ public record Listing(String part, String title, List<String> notes, List<Column
                 if (row.size() != columns.size())
                     throw new IllegalArgumentException(
                             "%s: %d cells in %d columns: %s".formatted(part, row.size(), columns.size(), row));
+    }
+
+    /** Places of the columns in which a person finds anything to read. */
+    public List<Integer> shown() {
+        return IntStream.range(0, columns.size())
+                .filter(i -> columns.get(i).isShown())
+                .filter(i -> groups.stream()
+                        .flatMap(group -> group.rows().stream())
+                        .anyMatch(row -> !row.get(i).text().isEmpty()))
+                .boxed()
+                .toList();
     }
 
     /** Number of rows. */

@@ -1,7 +1,6 @@
 package tideover.papers.wiring;
 
 import java.util.List;
-import java.util.stream.Collectors;
 
 /** Listings as CSV (RFC 4180, lines end with a line feed): what programs read, quantities in the unit of their column. */
 public final class ListingCsv {
@@ -10,18 +9,18 @@ public final class ListingCsv {
 
     /** A listing; the heading of its group is the first column. */
     public static String of(Listing listing) {
+        List<Column> columns = listing.columns();
         StringBuilder text = new StringBuilder("group");
-        for (Column column : listing.columns()) text.append(',').append(column.field());
+        for (Column column : columns) if (column.isData()) text.append(',').append(column.field());
         text.append('\n');
         for (Listing.Group group : listing.groups())
-            for (List<Cell> row : group.rows())
-                text.append(quoted(group.title()))
-                        .append(',')
-                        .append(row.stream()
-                                .map(Cell::data)
-                                .map(ListingCsv::quoted)
-                                .collect(Collectors.joining(",")))
-                        .append('\n');
+            for (List<Cell> row : group.rows()) {
+                text.append(quoted(group.title()));
+                for (int i = 0; i < row.size(); i++)
+                    if (columns.get(i).isData())
+                        text.append(',').append(quoted(row.get(i).data()));
+                text.append('\n');
+            }
         return text.toString();
     }
 

@@ -5,13 +5,13 @@ import java.util.Arrays;
 import java.util.List;
 import tideover.papers.Wording;
 
-/** Listings as plain text, lines of at most {@value #WIDTH} columns: columns as wide as they need, the last one broken. */
+/** Listings as plain text, lines of at most {@value #WIDTH} columns: long cells broken between words. */
 public final class ListingText {
 
-    private static final int WIDTH = 98;
-    private static final int WIDEST = 24;
-    private static final int LEAST_OF_LAST = 16;
+    private static final int WIDTH = 110;
+    private static final int NARROWEST = 10;
     private static final String INDENT = "  ";
+    private static final String BETWEEN = "  ";
 
     private ListingText() {}
 
@@ -21,7 +21,7 @@ public final class ListingText {
         text.append(listing.title()).append('\n');
         for (String note : listing.notes()) wrapped(note, WIDTH - 2).forEach(line -> line(text, INDENT + line));
         if (listing.size() == 0) return text.toString();
-        List<Integer> shown = shown(listing);
+        List<Integer> shown = listing.shown();
         int[] widths = widths(listing, shown);
         text.append('\n');
         row(
@@ -43,19 +43,7 @@ public final class ListingText {
         return "\n" + String.join("\n", wrapped(wording.text("wiring.caution"), WIDTH)) + "\n";
     }
 
-    /** Columns in which there is anything to read. */
-    private static List<Integer> shown(Listing listing) {
-        List<Integer> shown = new ArrayList<>();
-        for (int i = 0; i < listing.columns().size(); i++) {
-            int column = i;
-            boolean hasText = listing.groups().stream()
-                    .flatMap(group -> group.rows().stream())
-                    .anyMatch(row -> !row.get(column).text().isEmpty());
-            if (listing.columns().get(i).isShown() && hasText) shown.add(i);
-        }
-        return shown;
-    }
-
+    /** As wide as they need; where that is too much, the widest ones give way. */
     private static int[] widths(Listing listing, List<Integer> shown) {
         int[] widths = new int[shown.size()];
         for (int i = 0; i < widths.length; i++) {
@@ -64,11 +52,13 @@ public final class ListingText {
             for (Listing.Group group : listing.groups())
                 for (List<Cell> row : group.rows())
                     widths[i] = Math.max(widths[i], row.get(column).text().length());
-            widths[i] = Math.min(widths[i], WIDEST);
         }
-        int last = widths.length - 1;
-        int before = Arrays.stream(widths).limit(last).map(width -> width + 2).sum();
-        widths[last] = Math.max(LEAST_OF_LAST, WIDTH - INDENT.length() - before);
+        while (INDENT.length() + Arrays.stream(widths).sum() + BETWEEN.length() * (widths.length - 1) > WIDTH) {
+            int widest = 0;
+            for (int i = 1; i < widths.length; i++) if (widths[i] > widths[widest]) widest = i;
+            if (widths[widest] <= NARROWEST) break;
+            widths[widest]--;
+        }
         return widths;
     }
 
@@ -83,7 +73,7 @@ public final class ListingText {
                 String cell = at < broken.get(i).size() ? broken.get(i).get(at) : "";
                 String space = " ".repeat(Math.max(0, widths[i] - cell.length()));
                 boolean right = listing.columns().get(shown.get(i)).align() == Column.Align.RIGHT;
-                line.append(right ? space + cell : cell + space).append("  ");
+                line.append(right ? space + cell : cell + space).append(BETWEEN);
             }
             line(text, line.toString());
         }

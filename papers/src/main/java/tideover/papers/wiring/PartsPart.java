@@ -24,6 +24,9 @@ final class PartsPart implements WiringPart {
 
     /** Facts of a device that are no ratings: where it is and what hangs on it. */
     private static final Set<String> NO_RATING = Set.of(
+            "role",
+            "needsMeasuringNeutral",
+            "measuringNeutralLimitA",
             "fedFrom",
             "neutralFrom",
             "conductors",
@@ -159,7 +162,7 @@ final class PartsPart implements WiringPart {
         List<List<Cell>> rows = new ArrayList<>();
         for (Cut cut : parts.cutting().cuts())
             rows.add(List.of(
-                    new Cell(wording.amount(cut.sumM(), Unit.RATIO), cut.sumM()),
+                    new Cell(cut.isUnmeasured() ? "?" : wording.amount(cut.sumM(), Unit.RATIO), cut.sumM()),
                     Cell.of("m"),
                     Cell.of(CuttingPart.stock(cut.stock(), wording)),
                     Cell.of(

@@ -1,8 +1,10 @@
 package tideover.papers.wiring;
 
 import java.util.ArrayList;
+import java.util.HashSet;
 import java.util.List;
 import java.util.Objects;
+import java.util.Set;
 import org.jspecify.annotations.Nullable;
 import tideover.engine.rules.Unit;
 import tideover.engine.site.Fed;
@@ -34,15 +36,17 @@ final class PowerPart implements WiringPart {
         List<String> notes = new ArrayList<>();
         notes.add(wording.text("wiring.power.how"));
         notes.addAll(new ColourWords(wording)
-                .older(wiring.tables()
-                        .colours()
-                        .older(wiring.installation().site().house().place().country())));
+                .older(
+                        wiring.tables().colours(),
+                        wiring.installation().site().house().place().country()));
         List<Listing.Group> groups = new ArrayList<>();
         for (String run : wiring.schedules().power().runs()) {
             List<PowerRow> rows = wiring.schedules().power().run(run);
             groups.add(new Listing.Group(
                     title(rows, wording),
-                    rows.stream().map(row -> cells(row, wiring)).toList()));
+                    rows.stream()
+                            .map(row -> cells(row, !before(rows).isEmpty(), wiring))
+                            .toList()));
         }
         if (groups.isEmpty()) notes.add(wording.text("wiring.power.none"));
         return new Listing(name(), wording.text("wiring.power"), notes, columns(wording), groups);
@@ -68,17 +72,19 @@ final class PowerPart implements WiringPart {
                 Column.data("sectionBasis"),
                 Column.data("material"),
                 Column.numbers("lengthM", wording.text("wiring.length"), 13),
-                Column.words("ferrule", wording.text("wiring.ferrule"), 15),
-                Column.data("ferruleSleeveM"),
-                Column.words("torqueNm", wording.text("wiring.torque"), 17),
+                Column.toRead(wording.text("wiring.ferrule"), 15),
+                Column.data("ferruleFromM"),
+                Column.data("ferruleToM"),
+                Column.toRead(wording.text("wiring.torque"), 17),
                 Column.data("torqueFromNm"),
                 Column.data("torqueToNm"),
                 Column.data("labelFrom"),
                 Column.data("labelTo"),
-                Column.words("movedFrom", wording.text("wiring.note"), 28));
+                Column.words("before", wording.text("wiring.before"), 28));
     }
 
-    private static List<Cell> cells(PowerRow row, WiringData wiring) {
+    /** @param beforeIsTold whether the title of the run tells where it began as found */
+    private static List<Cell> cells(PowerRow row, boolean beforeIsTold, WiringData wiring) {
         Wording wording = wiring.wording();
         return List.of(
                 Cell.of(row.designation()),
@@ -102,15 +108,24 @@ final class PowerPart implements WiringPart {
                 Cell.of(row.material() == null ? null : row.material().name()),
                 row.laying() == Laying.DIRECT ? Cell.EMPTY : Cell.of(row.lengthM(), Unit.M, wording),
                 Cell.of(ferrule(row, wording)),
-                Cell.of("", row.ferruleTo() == null ? null : row.ferruleTo().sleeveLengthM()),
+                sleeve(row.ferruleFrom()),
+                sleeve(row.ferruleTo()),
                 Cell.of(torque(row, wording)),
                 Cell.of("", row.from().torqueNm()),
                 Cell.of("", row.to().torqueNm()),
                 Cell.of(row.labelFrom()),
                 Cell.of(row.labelTo()),
-                Cell.of(
-                        note(row, wording),
-                        row.before() == null ? null : row.before().text()));
+                before(row, beforeIsTold));
+    }
+
+    private static Cell sleeve(@Nullable Ferrule ferrule) {
+        return Cell.of("", ferrule == null ? null : ferrule.sleeveLengthM());
+    }
+
+    private static Cell before(PowerRow row, boolean isTold) {
+        if (row.before() == null) return Cell.EMPTY;
+        String terminal = row.before().text();
+        return Cell.of(isTold ? "" : terminal, terminal);
     }
 
     private static Cell side(PowerEnd end) {
@@ -125,10 +140,20 @@ final class PowerPart implements WiringPart {
                 ? wording.text(
                         "wiring.laying." + first.laying().name() + ".cable",
                         String.valueOf(rows.size()),
-                        (first.crossSectionMm2() == null ? "?" : wording.amount(first.crossSectionMm2(), Unit.MM2))
-                                + metal)
+                        section(first, wording) + metal)
                 : wording.text("wiring.laying." + first.laying().name());
+        if (first.basis() == SectionBasis.LIKE_THE_PATH) what = wording.text("wiring.likeThePath", what);
+        String before = before(rows);
+        if (!before.isEmpty()) what = wording.text("wiring.moved", what, before);
         return wording.text("wiring.run", first.run(), wording.name(first.thing()), what);
+    }
+
+    /** Where a run began as found, if all of it began at one thing; else empty, and each row says it. */
+    private static String before(List<PowerRow> rows) {
+        Set<String> tags = new HashSet<>();
+        for (PowerRow row : rows)
+            tags.add(row.before() == null ? "" : row.before().tag());
+        return tags.size() == 1 ? tags.iterator().next() : "";
     }
 
     private static String section(PowerRow row, Wording wording) {
@@ -176,13 +201,5 @@ final class PowerPart implements WiringPart {
 
     private static String number(@Nullable Double torqueNm, Wording wording) {
         return torqueNm == null ? "–" : wording.amount(torqueNm, Unit.RATIO);
-    }
-
-    private static String note(PowerRow row, Wording wording) {
-        List<String> notes = new ArrayList<>();
-        if (row.before() != null)
-            notes.add(wording.text("wiring.moved", row.before().text()));
-        if (row.basis() == SectionBasis.LIKE_THE_PATH) notes.add(wording.text("wiring.likeThePath"));
-        return String.join("; ", notes);
     }
 }

@@ -64,4 +64,9 @@ public record Cut(Stock stock, List<Piece> pieces) {
     public int unmeasured() {
         return (int) pieces.stream().filter(piece -> piece.lengthM() == null).count();
     }
+
+    /** Whether all pieces are to be measured on site. */
+    public boolean isUnmeasured() {
+        return unmeasured() == pieces.size();
+    }
 }

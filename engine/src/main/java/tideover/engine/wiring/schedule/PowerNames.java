@@ -6,7 +6,9 @@ import java.util.List;
 import java.util.Map;
 import java.util.Set;
 import org.jspecify.annotations.Nullable;
+import tideover.engine.installation.Edge;
 import tideover.engine.installation.Installation;
+import tideover.engine.site.ByPass;
 import tideover.engine.site.Circuit;
 import tideover.engine.site.Conductor;
 import tideover.engine.site.Fed;
@@ -14,6 +16,7 @@ import tideover.engine.site.Inverter;
 import tideover.engine.site.IslandingSwitch;
 import tideover.engine.site.PowerTerminals;
 import tideover.engine.site.Terminals;
+import tideover.engine.site.Thing;
 import tideover.engine.site.ThingId;
 
 /** The maker's names of power terminals, and what he demands of them. */
@@ -40,26 +43,43 @@ final class PowerNames {
     PowerEnd end(Nodes.Place place) {
         ThingId thing = place.thing();
         PowerTerminals set = set(thing, place.side());
+        String name = findName(place, set);
+        // What has no terminal of the set, such as the PE past a meter, is not tightened there.
+        boolean isOfSet = set != null && (set.names() == null || name != null);
         return new PowerEnd(
                 thing,
                 place.side(),
                 tags.of(thing),
-                name(place, set),
-                set == null ? null : set.torqueNm(),
-                set == null ? null : set.strippedLengthM());
+                name == null ? place.conductor().name() : name,
+                isOfSet ? set.torqueNm() : null,
+                isOfSet ? set.strippedLengthM() : null);
     }
 
-    private String name(Nodes.Place place, @Nullable PowerTerminals set) {
+    private @Nullable String findName(Nodes.Place place, @Nullable PowerTerminals set) {
         Conductor conductor = place.conductor();
         if (set != null && conductor == Conductor.N && set.secondNeutral() != null && !neutralsInUse.add(set))
             return set.secondNeutral();
-        Fed fed = installation.findFed(place.thing()).orElse(null);
-        List<Conductor> conductors = fed == null ? null : fed.conductors();
+        List<Conductor> conductors = conductors(place);
         String name = null;
         if (set != null && set.names() != null) name = named(set.names(), conductors, conductor);
-        if (name == null && fed instanceof IslandingSwitch device && place.side() != null)
+        if (name == null
+                && place.side() != null
+                && installation.find(place.thing()).orElse(null) instanceof IslandingSwitch device)
             name = named(half(device.terminals(), place.side()), conductors, conductor);
-        return name == null ? conductor.name() : name;
+        return name;
+    }
+
+    /** The conductors of a thing in the order of its terminals. */
+    private @Nullable List<Conductor> conductors(Nodes.Place place) {
+        Thing thing = installation.find(place.thing()).orElse(null);
+        if (thing instanceof Fed fed) return fed.conductors();
+        if (!(thing instanceof ByPass)) return List.of(place.conductor());
+        return installation.edges().stream()
+                .filter(edge ->
+                        edge.part() == Edge.Part.BY_PASS && edge.thing().id().equals(thing.id()))
+                .map(Edge::conductor)
+                .sorted()
+                .toList();
     }
 
     /** An inverter or a load has one set only, on whichever side it is told. */
