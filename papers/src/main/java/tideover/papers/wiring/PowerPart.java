@@ -15,7 +15,6 @@ import tideover.engine.wiring.schedule.Ferrule;
 import tideover.engine.wiring.schedule.Laying;
 import tideover.engine.wiring.schedule.PowerEnd;
 import tideover.engine.wiring.schedule.PowerRow;
-import tideover.engine.wiring.schedule.SectionBasis;
 import tideover.engine.wiring.schedule.Via;
 import tideover.papers.DeviceText;
 import tideover.papers.Wording;
@@ -142,7 +141,7 @@ final class PowerPart implements WiringPart {
                         String.valueOf(rows.size()),
                         section(first, wording) + metal)
                 : wording.text("wiring.laying." + first.laying().name());
-        if (first.basis() == SectionBasis.LIKE_THE_PATH) what = wording.text("wiring.likeThePath", what);
+        if (first.basis() == PowerRow.Basis.LIKE_THE_PATH) what = wording.text("wiring.likeThePath", what);
         String before = before(rows);
         if (!before.isEmpty()) what = wording.text("wiring.moved", what, before);
         return wording.text("wiring.run", first.run(), wording.name(first.thing()), what);

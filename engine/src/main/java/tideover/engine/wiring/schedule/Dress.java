@@ -21,7 +21,7 @@ final class Dress {
             Laying laying,
             ConductorColours.@Nullable Row colour,
             @Nullable Double crossSectionMm2,
-            SectionBasis basis,
+            PowerRow.Basis basis,
             @Nullable Material material,
             @Nullable Double lengthM) {}
 
@@ -40,14 +40,14 @@ final class Dress {
     /** A conductor of a thing's supply cable. @param run all of them, lines in order */
     Cut supply(Fed fed, Conductor conductor, List<Conductor> run) {
         Cable cable = fed.cable();
-        if (cable == null) return new Cut(Laying.DIRECT, null, null, SectionBasis.UNKNOWN, null, null);
+        if (cable == null) return new Cut(Laying.DIRECT, null, null, PowerRow.Basis.UNKNOWN, null, null);
         Laying laying = laying(fed, cable);
         Double crossSectionMm2 = crossSectionMm2(cable, conductor);
         return new Cut(
                 laying,
                 colour(laying == Laying.WIRE ? conductor : inCable(conductor, run), fed),
                 crossSectionMm2,
-                crossSectionMm2 == null ? SectionBasis.UNKNOWN : SectionBasis.STATED,
+                crossSectionMm2 == null ? PowerRow.Basis.UNKNOWN : PowerRow.Basis.STATED,
                 cable.material(),
                 cable.lengthM());
     }
@@ -61,14 +61,14 @@ final class Dress {
                 installation.status(thing.id()) == Status.NEW ? Laying.WIRE : Laying.EXISTING,
                 colour(conductor, thing),
                 crossSectionMm2,
-                crossSectionMm2 == null ? SectionBasis.UNKNOWN : SectionBasis.LIKE_THE_PATH,
+                crossSectionMm2 == null ? PowerRow.Basis.UNKNOWN : PowerRow.Basis.LIKE_THE_PATH,
                 cable == null ? null : cable.material(),
                 null);
     }
 
     /** A bridge between two bars of one thing. */
     Cut bridge() {
-        return new Cut(Laying.DIRECT, null, null, SectionBasis.UNKNOWN, null, null);
+        return new Cut(Laying.DIRECT, null, null, PowerRow.Basis.UNKNOWN, null, null);
     }
 
     private Laying laying(Fed fed, Cable cable) {

@@ -41,11 +41,19 @@ public record PowerRow(
         @Nullable Colour colour,
         @Nullable Colour endMark,
         @Nullable Double crossSectionMm2,
-        SectionBasis basis,
+        Basis basis,
         @Nullable Material material,
         @Nullable Double lengthM,
         @Nullable Ferrule ferruleFrom,
         @Nullable Ferrule ferruleTo) {
+
+    /** Where the section of a conductor comes from. */
+    public enum Basis {
+        STATED,
+        /** Not stated: as thick as the conductor of the path it stands beside. */
+        LIKE_THE_PATH,
+        UNKNOWN
+    }
 
     public PowerRow {
         via = List.copyOf(via);
