@@ -75,13 +75,14 @@ import tideover.files.FieldTable;
 
 /**
  * Random houses a site file can hold: one or three lines, TT, TN-S or TN-C-S, boards and RCD groups, any arrangement of
- * inverters, with and without plan, some with hardly a fact missing and some with most. Wiring is mostly sensible and
+ * inverters and control wiring, with and without plan, some with hardly a fact missing and some with most. Wiring is mostly sensible and
  * sometimes not; only what the reader would refuse never occurs. The same seed gives the same house.
  */
 public final class GeneratedSites {
     private static final FieldTable FIELDS = FieldTable.load();
     private static final List<Conductor> LINES = List.of(Conductor.L1, Conductor.L2, Conductor.L3);
 
+    private final long seed;
     private final SplittableRandom random;
     /** For facts that came later: the houses drawn before stay as they were. */
     private final SplittableRandom later;
@@ -94,6 +95,7 @@ public final class GeneratedSites {
     private final EarthingSystem earthing;
 
     private GeneratedSites(long seed) {
+        this.seed = seed;
         random = new SplittableRandom(seed);
         later = new SplittableRandom(~seed);
         three = random.nextBoolean();
@@ -182,7 +184,7 @@ public final class GeneratedSites {
                         ordered(house)),
                 new Plan(ordered(plan), removed, accepted(main)),
                 evidence());
-        return forgetful(site);
+        return GeneratedControl.wired(forgetful(site), new SplittableRandom(Long.reverse(seed)));
     }
 
     private void plan(ThingId panel, ThingId meter, ThingId main) {

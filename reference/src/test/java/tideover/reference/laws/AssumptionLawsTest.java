@@ -201,7 +201,7 @@ class AssumptionLawsTest {
         List<Evidence> evidence = new ArrayList<>(site.evidence());
         evidence.removeIf(said -> said.about().equals(fact.toString()));
         evidence.add(Evidence.assumed(fact));
-        return new Site(site.house(), site.plan(), evidence);
+        return new Site(site.house(), site.plan(), site.built(), evidence);
     }
 
     /** Neither the plan nor the house states the fact any more. */
@@ -213,7 +213,7 @@ class AssumptionLawsTest {
                 site.house().things().stream().anyMatch(thing -> thing.id().equals(fact.thing()));
         if (!inPlan || !inHouse) return once;
         Site found = new Site(site.house(), new Plan(List.of(), List.of(), List.of()), List.of());
-        return new Site(found.with(fact, null).house(), once.plan(), once.evidence());
+        return new Site(found.with(fact, null).house(), once.plan(), once.built(), once.evidence());
     }
 
     private static Map<FindingKey, Finding> byKey(List<Finding> findings) {

@@ -109,6 +109,7 @@ class SameFindingsTest {
         return new Site(
                 new House(house.place(), house.gridOperator(), house.supply(), found),
                 new Plan(planned, site.plan().removed(), site.plan().accepted()),
+                site.built(),
                 site.evidence());
     }
 
