@@ -45,7 +45,7 @@ public final class TableFiles {
 
     private static final double A_PER_MILLI_A = 0.001;
     private static final double S_PER_H = 3600;
-    private static final double M_PER_MM = 0.001;
+    private static final double MM_PER_M = 1000;
 
     /** Names of the CSV files, for whoever lists them. */
     public static final List<String> NAMES = List.of(
@@ -149,7 +149,7 @@ public final class TableFiles {
         List<FerruleTable.Row> ferrules = new ArrayList<>();
         for (String lengthMm : row.text("sleeveLengthsMm").split(" "))
             ferrules.add(new FerruleTable.Row(
-                    new Ferrule(row.number("crossSectionMm2"), Double.parseDouble(lengthMm) * M_PER_MM), row.source()));
+                    new Ferrule(row.number("crossSectionMm2"), Double.parseDouble(lengthMm) / MM_PER_M), row.source()));
         return ferrules;
     }
 

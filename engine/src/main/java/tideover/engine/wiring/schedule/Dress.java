@@ -9,6 +9,7 @@ import tideover.engine.site.Conductor;
 import tideover.engine.site.Fed;
 import tideover.engine.site.InstallationMethod;
 import tideover.engine.site.Material;
+import tideover.engine.site.Meter;
 import tideover.engine.site.Status;
 import tideover.engine.site.Thing;
 import tideover.engine.site.ThingId;
@@ -64,6 +65,11 @@ final class Dress {
                 crossSectionMm2 == null ? PowerRow.Basis.UNKNOWN : PowerRow.Basis.LIKE_THE_PATH,
                 cable == null ? null : cable.material(),
                 null);
+    }
+
+    /** A measuring neutral; section and length are found on site. */
+    Cut measuringNeutral(Meter meter) {
+        return new Cut(Laying.WIRE, colour(Conductor.N, meter), null, PowerRow.Basis.UNKNOWN, null, null);
     }
 
     /** A bridge between two bars of one thing. */

@@ -3,8 +3,10 @@ package tideover.engine.wiring.schedule;
 import java.util.ArrayList;
 import java.util.Collection;
 import java.util.Comparator;
+import java.util.HashMap;
 import java.util.LinkedHashSet;
 import java.util.List;
+import java.util.Map;
 import java.util.Objects;
 import java.util.Set;
 import tideover.engine.installation.Installation;
@@ -55,9 +57,10 @@ public record LabelList(List<Label> labels) {
         labels.addAll(terminals(power, control));
         for (String run : power.runs()) ends(run, power.run(run), labels);
         for (List<CoreRow> rows : control.cables()) ends(rows, labels);
-        List<ThingId> order = installation.things().stream().map(Thing::id).toList();
+        Map<ThingId, Integer> order = new HashMap<>();
+        installation.things().forEach(thing -> order.put(thing.id(), order.size()));
         return new LabelList(labels.stream()
-                .sorted(Comparator.comparing(Label::kind).thenComparingInt(label -> order.indexOf(label.at())))
+                .sorted(Comparator.comparing(Label::kind).thenComparingInt(label -> order.getOrDefault(label.at(), -1)))
                 .toList());
     }
 

@@ -68,7 +68,7 @@ final class PowerRuns {
         for (NeutralEarthLink link : installation.all(NeutralEarthLink.class)) if (touched.touches(link)) link(link);
         for (Fed fed : installation.all(Fed.class)) if (installation.status(fed.id()) == Status.NEW) split(fed);
         for (Electrode electrode : installation.electrodes()) if (touched.touches(electrode)) electrode(electrode);
-        for (Meter meter : installation.meters()) if (touched.touches(meter)) measuringNeutral(meter);
+        for (Meter meter : installation.meters()) if (touched.touchesMeasuring(meter)) measuringNeutral(meter);
         return rows;
     }
 
@@ -199,7 +199,7 @@ final class PowerRuns {
                 to,
                 fused ? List.of(Via.MEASURING_FUSE) : List.of(),
                 null,
-                dress.beside(meter, Conductor.N, null)));
+                dress.measuringNeutral(meter)));
     }
 
     private List<Edge> edges(Thing thing, Part part) {

@@ -1,11 +1,18 @@
 package tideover.engine.wiring.schedule;
 
+import java.lang.reflect.RecordComponent;
+import java.util.Arrays;
+import java.util.HashMap;
 import java.util.HashSet;
 import java.util.List;
+import java.util.Map;
 import java.util.Set;
+import java.util.stream.Collectors;
 import java.util.stream.Stream;
+import org.jspecify.annotations.Nullable;
 import tideover.engine.installation.Installation;
 import tideover.engine.site.Fed;
+import tideover.engine.site.Meter;
 import tideover.engine.site.Site;
 import tideover.engine.site.Status;
 import tideover.engine.site.Thing;
@@ -25,15 +32,16 @@ final class Touched {
             "poles",
             "neutralAt",
             "earthAt",
-            "leadsTo",
-            "measuringNeutralFrom",
-            "measuringNeutralFuseA");
+            "leadsTo");
 
+    private static final List<String> OF_THE_MEASURING = List.of("measuringNeutralFrom", "measuringNeutralFuseA");
     private static final List<String> OF_THE_CABLE = List.of("cable.lengthM", "cable.crossSectionMm2");
 
     private final Installation installation;
+    private final Map<Class<?>, Set<String>> partsOf = new HashMap<>();
     private final Set<ThingId> rewired = new HashSet<>();
     private final Set<ThingId> recabled = new HashSet<>();
+    private final Set<ThingId> remeasured = new HashSet<>();
 
     Touched(Installation installation) {
         this.installation = installation;
@@ -42,16 +50,19 @@ final class Touched {
                 .forEach(thing -> {
                     if (states(thing, OF_THE_WIRING)) rewired.add(thing.id());
                     if (states(thing, OF_THE_CABLE)) recabled.add(thing.id());
+                    if (states(thing, OF_THE_MEASURING)) remeasured.add(thing.id());
                 });
     }
 
-    private static boolean states(Thing thing, List<String> fields) {
-        Record record = (Record) thing;
+    private boolean states(Thing thing, List<String> fields) {
+        Set<String> parts = partsOf.computeIfAbsent(
+                thing.getClass(),
+                kind -> Arrays.stream(kind.getRecordComponents())
+                        .map(RecordComponent::getName)
+                        .collect(Collectors.toSet()));
         for (String field : fields) {
             String first = field.contains(".") ? field.substring(0, field.indexOf('.')) : field;
-            boolean known = Stream.of(record.getClass().getRecordComponents())
-                    .anyMatch(part -> part.getName().equals(first));
-            if (known && thing.value(field) != null) return true;
+            if (parts.contains(first) && thing.value(field) != null) return true;
         }
         return false;
     }
@@ -65,7 +76,12 @@ final class Touched {
         return thing instanceof Fed fed && (isNew(fed.fedFrom()) || isNew(fed.neutralFrom()));
     }
 
-    private boolean isNew(@org.jspecify.annotations.Nullable ThingId thing) {
+    /** Whether a meter's measuring neutral is laid in this job. */
+    boolean touchesMeasuring(Meter meter) {
+        return installation.status(meter.id()) == Status.NEW || remeasured.contains(meter.id());
+    }
+
+    private boolean isNew(@Nullable ThingId thing) {
         return thing != null && installation.status(thing) == Status.NEW;
     }
 
