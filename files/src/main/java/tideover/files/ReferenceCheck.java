@@ -55,7 +55,7 @@ final class ReferenceCheck {
         } else {
             // The lists of what goes name what goes.
             Side removedBy = refersTo == ReferTo.LISTED ? null : statements.removedBy(target, Side.BUILT);
-            if (removedBy != null && holdsAfter(reference, removedBy)) {
+            if (removedBy != null && removedBy.compareTo(heldUntil(reference)) <= 0) {
                 ProblemKind gone = removedBy == Side.PLAN ? ProblemKind.THING_REMOVED : ProblemKind.THING_LEFT_OUT;
                 add(reference, gone, words, target.text());
             }
@@ -63,24 +63,25 @@ final class ReferenceCheck {
         }
     }
 
-    /** Whether the reference still stands once the side that takes its target out is carried out. */
-    private boolean holdsAfter(Reference reference, Side removedBy) {
+    /** The last side on which the reference stands as it does here: neither restated nor taken out with its owner. */
+    private Side heldUntil(Reference reference) {
         ThingId owner = reference.owner();
-        if (owner == null) return true;
-        Side last = removedBy.compareTo(reference.side()) > 0 ? removedBy : reference.side();
-        if (statements.removedBy(owner, last) != null) return false;
-        for (Side later : last.andBefore()) {
-            if (later.compareTo(reference.side()) <= 0) continue;
+        if (owner == null) return Side.BUILT;
+        Side held = reference.side();
+        for (Side later : Side.values()) {
+            if (later.compareTo(held) <= 0) continue;
             Stated restated = statements.of(later).get(owner);
-            if (restated != null && restated.thing().value(reference.topField()) != null) return false;
+            if (restated != null && restated.thing().value(reference.topField()) != null
+                    || statements.removedBy(owner, later) != null) break;
+            held = later;
         }
-        return true;
+        return held;
     }
 
     private void checkTerminal(Reference reference) {
         String name = reference.name();
         if (name == null) return;
-        List<String> terminals = terminals(reference.target());
+        List<String> terminals = terminals(reference.target(), heldUntil(reference));
         if (terminals == null || terminals.contains(name)) return;
         add(
                 reference,
@@ -91,11 +92,11 @@ final class ReferenceCheck {
                 String.join(", ", terminals));
     }
 
-    /** The terminals of a port, both sets, as they will be; nothing where nobody has named them. */
-    private @Nullable List<String> terminals(ThingId port) {
+    /** The terminals of a port, both sets, as a side leaves them; nothing where nobody has named them. */
+    private @Nullable List<String> terminals(ThingId port, Side upTo) {
         List<String> terminals = null;
         List<String> onwards = null;
-        for (Stated stated : statements.latestFirst(port, Side.BUILT)) {
+        for (Stated stated : statements.latestFirst(port, upTo)) {
             if (!(stated.thing() instanceof Port stating)) continue;
             if (terminals == null) terminals = stating.terminals();
             if (onwards == null && stating instanceof BusPort bus) onwards = bus.passThrough();

@@ -119,6 +119,17 @@ class VariantTest {
     }
 
     @Test
+    void anotherDeviceWithOtherTerminalsIsWiredAnew() throws IOException {
+        String ports = "built:\n  controlPorts: [{id: coil, terminals: [B1, B2]}]\n";
+        assertThat(problems(ports))
+                .singleElement()
+                .asString()
+                .endsWith("wires.cores[1].to terminalUnknown | end of core | A1 | coil | B1, B2");
+        assertThat(problems(ports + "  controlCables: [{id: wires, cores: [{from: request/J1:5, to: coil/B1}]}]"))
+                .isEmpty();
+    }
+
+    @Test
     void aGroupInAListIsNamedByItsNumber() throws IOException {
         Site site = site("set: {wires.cores.1.to: coil/A2, wires.cores.2: {mark: RD}}");
         ControlCable wires = (ControlCable) site.planned().get(new ThingId("wires"));
