@@ -37,7 +37,9 @@ final class HandoverFolder {
         this.assessment = desk.assessor().explain(file.site(), rules);
         this.curves = desk.assessor().curves(assessment).ofStayingCircuits(MOST_CURVES);
         WiringData data = desk.wiring(file.site(), rules, CuttingList.USUAL_ALLOWANCE_M);
-        this.wiring = WiringPart.OF_HANDOVER.stream().map(part -> part.of(data)).toList();
+        this.wiring = WiringPart.OF_HANDOVER.stream()
+                .flatMap(part -> part.of(data).stream())
+                .toList();
     }
 
     boolean requiredMet() {

@@ -58,7 +58,8 @@ final class WiringCommand implements Callable<Integer> {
         SiteFileResult.Readable file = desk.read(site);
         RuleBook book = desk.rules(file.site(), rules);
         WiringData wiring = desk.wiring(file.site(), book, allowanceM);
-        List<Listing> listings = asked.stream().map(part -> part.of(wiring)).toList();
+        List<Listing> listings =
+                asked.stream().flatMap(part -> part.of(wiring).stream()).toList();
         WiringJson answer = new WiringJson(file.digest(), book, listings);
         if (json) desk.out().print(answer.text());
         if (output != null) write(output, listings, wiring, file, answer);
@@ -90,7 +91,7 @@ final class WiringCommand implements Callable<Integer> {
     }
 
     private List<WiringPart> asked() {
-        if (parts.isEmpty()) return WiringPart.ALL;
+        if (parts.isEmpty()) return WiringPart.USUAL;
         List<WiringPart> asked = new ArrayList<>();
         for (String name : parts)
             asked.add(WiringPart.ALL.stream()

@@ -20,7 +20,17 @@ final class Bundle {
 
     /** The files, in the order of reading; a key stands in one of them only. */
     static final List<String> FILES = List.of(
-            "words", "findings", "calculation", "papers", "network", "wiring", "handover", "command", "problems");
+            "words",
+            "findings",
+            "calculation",
+            "papers",
+            "network",
+            "wiring",
+            "model",
+            "diagnosis",
+            "handover",
+            "command",
+            "problems");
 
     private final Map<String, String> texts;
 

@@ -23,7 +23,7 @@ final class BuiltPart implements WiringPart {
     }
 
     @Override
-    public Listing of(WiringData wiring) {
+    public List<Listing> of(WiringData wiring) {
         Wording wording = wiring.wording();
         AsBuilt built = wiring.schedules().built();
         List<Listing.Group> groups = new ArrayList<>();
@@ -31,7 +31,7 @@ final class BuiltPart implements WiringPart {
         group(groups, "things", things(built, wording), wording);
         group(groups, "nameplates", nameplates(built, wording), wording);
         group(groups, "findings", findings(wiring), wording);
-        return new Listing(
+        return List.of(new Listing(
                 name(),
                 wording.text("wiring.built"),
                 List.of(wording.text(groups.isEmpty() ? "wiring.built.none" : "wiring.built.how")),
@@ -40,7 +40,7 @@ final class BuiltPart implements WiringPart {
                         Column.words("what", wording.text("wiring.what"), 78),
                         Column.words("planned", wording.text("wiring.planned"), 65),
                         Column.words("built", wording.text("wiring.asBuilt"), 65)),
-                groups);
+                groups));
     }
 
     private static void group(List<Listing.Group> groups, String key, List<List<Cell>> rows, Wording wording) {

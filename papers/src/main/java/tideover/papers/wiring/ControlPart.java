@@ -20,7 +20,7 @@ final class ControlPart implements WiringPart {
     }
 
     @Override
-    public Listing of(WiringData wiring) {
+    public List<Listing> of(WiringData wiring) {
         Wording wording = wiring.wording();
         List<Listing.Group> groups = new ArrayList<>();
         for (List<CoreRow> rows : wiring.schedules().control().cables())
@@ -28,7 +28,7 @@ final class ControlPart implements WiringPart {
                     title(rows, wiring),
                     rows.stream().map(row -> cells(row, wiring)).toList()));
         List<String> notes = List.of(wording.text(groups.isEmpty() ? "wiring.control.none" : "wiring.control.how"));
-        return new Listing(name(), wording.text("wiring.control"), notes, columns(wording), groups);
+        return List.of(new Listing(name(), wording.text("wiring.control"), notes, columns(wording), groups));
     }
 
     private static List<Column> columns(Wording wording) {

@@ -18,7 +18,7 @@ final class CuttingPart implements WiringPart {
     }
 
     @Override
-    public Listing of(WiringData wiring) {
+    public List<Listing> of(WiringData wiring) {
         Wording wording = wiring.wording();
         CuttingList list = wiring.schedules().cutting();
         List<List<Cell>> rows = new ArrayList<>();
@@ -26,7 +26,7 @@ final class CuttingPart implements WiringPart {
         String how = rows.isEmpty()
                 ? wording.text("wiring.cutting.none")
                 : wording.text("wiring.cutting.how", PhraseArg.amount(list.allowanceM(), Unit.M));
-        return new Listing(
+        return List.of(new Listing(
                 name(),
                 wording.text("wiring.cutting"),
                 List.of(how),
@@ -42,7 +42,7 @@ final class CuttingPart implements WiringPart {
                         Column.numbers("unmeasured", wording.text("wiring.unmeasured"), 24),
                         Column.numbers("sumM", wording.text("wiring.sum"), 20),
                         Column.words("lengths", wording.text("wiring.lengths"), 150)),
-                rows.isEmpty() ? List.of() : List.of(new Listing.Group("", rows)));
+                rows.isEmpty() ? List.of() : List.of(new Listing.Group("", rows))));
     }
 
     private static List<Cell> cells(Cut cut, Wording wording) {

@@ -14,7 +14,7 @@ final class LabelPart implements WiringPart {
     }
 
     @Override
-    public Listing of(WiringData wiring) {
+    public List<Listing> of(WiringData wiring) {
         Wording wording = wiring.wording();
         List<Listing.Group> groups = new ArrayList<>();
         for (Label.Kind kind : Label.Kind.values()) {
@@ -27,7 +27,7 @@ final class LabelPart implements WiringPart {
                             Cell.of(wording.name(label.at()), label.at().text())));
             if (!rows.isEmpty()) groups.add(new Listing.Group(wording.text("wiring.label." + kind.name()), rows));
         }
-        return new Listing(
+        return List.of(new Listing(
                 name(),
                 wording.text("wiring.labels"),
                 List.of(wording.text(groups.isEmpty() ? "wiring.labels.none" : "wiring.labels.how")),
@@ -35,6 +35,6 @@ final class LabelPart implements WiringPart {
                         Column.words("text", wording.text("wiring.label"), 110),
                         Column.data("kind"),
                         Column.words("at", wording.text("wiring.at"), 160)),
-                groups);
+                groups));
     }
 }

@@ -55,7 +55,7 @@ final class PartsPart implements WiringPart {
     }
 
     @Override
-    public Listing of(WiringData wiring) {
+    public List<Listing> of(WiringData wiring) {
         Wording wording = wiring.wording();
         PartsList parts = wiring.schedules().parts();
         List<Listing.Group> groups = new ArrayList<>();
@@ -63,7 +63,7 @@ final class PartsPart implements WiringPart {
         group(groups, "protections", protections(parts, wording), wording);
         group(groups, "ferrules", ferrules(parts, wording), wording);
         group(groups, "cables", cables(parts, wording), wording);
-        return new Listing(
+        return List.of(new Listing(
                 name(),
                 wording.text("wiring.parts"),
                 List.of(wording.text(groups.isEmpty() ? "wiring.parts.none" : "wiring.parts.how")),
@@ -73,7 +73,7 @@ final class PartsPart implements WiringPart {
                         Column.words("what", wording.text("wiring.what"), 62),
                         Column.words("ratings", wording.text("wiring.ratings"), 113),
                         Column.words("for", wording.text("wiring.for"), 70)),
-                groups);
+                groups));
     }
 
     private static void group(List<Listing.Group> groups, String key, List<List<Cell>> rows, Wording wording) {

@@ -30,7 +30,7 @@ final class PowerPart implements WiringPart {
     }
 
     @Override
-    public Listing of(WiringData wiring) {
+    public List<Listing> of(WiringData wiring) {
         Wording wording = wiring.wording();
         List<String> notes = new ArrayList<>();
         notes.add(wording.text("wiring.power.how"));
@@ -48,7 +48,7 @@ final class PowerPart implements WiringPart {
                             .toList()));
         }
         if (groups.isEmpty()) notes.add(wording.text("wiring.power.none"));
-        return new Listing(name(), wording.text("wiring.power"), notes, columns(wording), groups);
+        return List.of(new Listing(name(), wording.text("wiring.power"), notes, columns(wording), groups));
     }
 
     private static List<Column> columns(Wording wording) {

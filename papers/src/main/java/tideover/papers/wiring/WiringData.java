@@ -11,6 +11,7 @@ import tideover.papers.Wording;
 /**
  * All there is to tell of the wiring of a site.
  *
+ * @param model   the wiring model, worked out as far as a part asks it
  * @param wording knows the names of the site
  * @param changes findings that came out otherwise because something was built otherwise than planned
  */
@@ -20,6 +21,7 @@ public record WiringData(
         WiringTables tables,
         Schedules schedules,
         List<FindingChange> changes,
+        WiringModel model,
         Wording wording) {
     public WiringData {
         changes = List.copyOf(changes);
@@ -37,12 +39,14 @@ public record WiringData(
             Wording wording,
             double allowanceM) {
         ControlNet net = ControlNet.of(installation);
+        Wording named = wording.with(installation);
         return new WiringData(
                 installation,
                 net,
                 tables,
                 Schedules.of(installation, net, tables, allowanceM),
                 changes,
-                wording.with(installation));
+                new WiringModel(installation, named),
+                named);
     }
 }

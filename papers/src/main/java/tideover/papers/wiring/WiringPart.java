@@ -7,14 +7,28 @@ public interface WiringPart {
 
     /** All parts, in the order in which they are told. */
     List<WiringPart> ALL = List.of(
-            new PowerPart(), new ControlPart(), new CuttingPart(), new LabelPart(), new PartsPart(), new BuiltPart());
+            new PowerPart(),
+            new ControlPart(),
+            new CuttingPart(),
+            new LabelPart(),
+            new PartsPart(),
+            new BuiltPart(),
+            new StatesPart(),
+            new ChangeoverPart(),
+            new StepsPart(),
+            new CoveragePart(),
+            new MistakesPart());
 
-    /** What the next electrician needs; cutting and labels serve the work only. */
-    List<WiringPart> OF_HANDOVER = List.of(new PowerPart(), new ControlPart(), new PartsPart(), new BuiltPart());
+    /** What is told unless something else is asked for: what serves the work, without commissioning and mistakes. */
+    List<WiringPart> USUAL = ALL.subList(0, 8);
+
+    /** What the next electrician needs; cutting and labels serve the work only, steps the commissioning. */
+    List<WiringPart> OF_HANDOVER =
+            List.of(new PowerPart(), new ControlPart(), new PartsPart(), new BuiltPart(), new StatesPart());
 
     /** What it is called on the command line and in file names. */
     String name();
 
-    /** The part as a table. */
-    Listing of(WiringData wiring);
+    /** The part as one table or several. */
+    List<Listing> of(WiringData wiring);
 }

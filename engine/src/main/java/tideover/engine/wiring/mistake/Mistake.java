@@ -25,7 +25,7 @@ public record Mistake(int index, MistakeKind kind, ThingId place, List<String> d
                         kind.name().toLowerCase(java.util.Locale.ROOT).replace('_', '-'))
                 .append(':')
                 .append(place);
-        for (String detail : details) id.append(':').append(detail);
+        for (String detail : details) id.append(':').append(detail.replace(' ', '-'));
         if (!other.equals(place)) id.append(':').append(other);
         return id.toString();
     }

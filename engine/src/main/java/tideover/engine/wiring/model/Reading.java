@@ -48,7 +48,7 @@ public final class Reading {
     /** Lasting name, such as {@code voltage:main-board:L1-N}. */
     public String id() {
         String word = kind.name().toLowerCase(java.util.Locale.ROOT).replace('_', '-');
-        return word + ":" + place + (detail.isEmpty() ? "" : ":" + detail);
+        return word + ":" + place + (detail.isEmpty() ? "" : ":" + detail.replace(' ', '-'));
     }
 
     /** What it shows in a run as it stands. */
