@@ -15,6 +15,7 @@ final class Commands implements IFactory {
             LetterCommand.class, LetterCommand::new,
             NetworkCommand.class, NetworkCommand::new,
             WiringCommand.class, WiringCommand::new,
+            DiagnoseCommand.class, DiagnoseCommand::new,
             DemoCommand.class, DemoCommand::new,
             RulesCommand.class, RulesCommand::new,
             SchemaCommand.class, SchemaCommand::new);

@@ -28,6 +28,7 @@ import picocli.CommandLine.UnmatchedArgumentException;
             LetterCommand.class,
             NetworkCommand.class,
             WiringCommand.class,
+            DiagnoseCommand.class,
             DemoCommand.class,
             RulesCommand.class,
             SchemaCommand.class

@@ -43,7 +43,7 @@ final class WiringJson {
         return text.append('\n').toString();
     }
 
-    private static void listing(JsonGenerator json, Listing listing) {
+    static void listing(JsonGenerator json, Listing listing) {
         json.writeStartObject();
         json.writeStringProperty("part", listing.part());
         json.writeArrayPropertyStart("rows");

@@ -13,25 +13,25 @@ import tideover.papers.Wording;
  */
 public record Cell(String text, @Nullable Object value) {
 
-    static final Cell EMPTY = new Cell("", null);
+    public static final Cell EMPTY = new Cell("", null);
 
     /** A text, the same for both. */
-    static Cell of(@Nullable String text) {
+    public static Cell of(@Nullable String text) {
         return text == null || text.isEmpty() ? EMPTY : new Cell(text, text);
     }
 
     /** A word of the trade. */
-    static Cell of(Enum<?> word, Wording wording) {
+    public static Cell of(Enum<?> word, Wording wording) {
         return new Cell(wording.word(word), word.name());
     }
 
     /** A whole number. */
-    static Cell of(int number) {
+    public static Cell of(int number) {
         return new Cell(String.valueOf(number), number);
     }
 
     /** A quantity; a question mark where it is not known. */
-    static Cell of(@Nullable Double value, Unit unit, Wording wording) {
+    public static Cell of(@Nullable Double value, Unit unit, Wording wording) {
         return value == null ? new Cell("?", null) : new Cell(wording.amount(value, unit), value);
     }
 
@@ -41,7 +41,7 @@ public record Cell(String text, @Nullable Object value) {
     }
 
     /** A text with what a program reads instead. */
-    static Cell of(String text, @Nullable Object value) {
+    public static Cell of(String text, @Nullable Object value) {
         return new Cell(text, value);
     }
 

@@ -17,22 +17,22 @@ public record Column(String field, String head, int width, Align align) {
     }
 
     /** A column of words. */
-    static Column words(String field, String head, int width) {
+    public static Column words(String field, String head, int width) {
         return new Column(field, head, width, Align.LEFT);
     }
 
     /** A column of numbers. */
-    static Column numbers(String field, String head, int width) {
+    public static Column numbers(String field, String head, int width) {
         return new Column(field, head, width, Align.RIGHT);
     }
 
     /** A column for programs only. */
-    static Column data(String field) {
+    public static Column data(String field) {
         return new Column(field, "", 0, Align.LEFT);
     }
 
     /** A column for persons only: what it tells stands in others for programs. */
-    static Column toRead(String head, int width) {
+    public static Column toRead(String head, int width) {
         return new Column("", head, width, Align.LEFT);
     }
 
