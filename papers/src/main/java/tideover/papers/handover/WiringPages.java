@@ -10,7 +10,7 @@ import tideover.papers.wiring.Listing;
 final class WiringPages {
 
     /** Larger groups may be broken over pages. */
-    private static final int MOST_ROWS_TOGETHER = 14;
+    private static final int MOST_ROWS_TOGETHER = 9;
 
     /** Width of a landscape page between its margins [mm]. */
     private static final int PAGE = 270;

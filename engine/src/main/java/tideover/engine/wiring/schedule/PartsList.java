@@ -2,9 +2,11 @@ package tideover.engine.wiring.schedule;
 
 import java.util.ArrayList;
 import java.util.Comparator;
+import java.util.HashSet;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Set;
 import java.util.TreeMap;
 import java.util.function.Function;
 import java.util.stream.Stream;
@@ -23,6 +25,7 @@ import tideover.engine.site.NeutralEarthSwitch;
 import tideover.engine.site.OvercurrentDevice;
 import tideover.engine.site.PvArray;
 import tideover.engine.site.ResidualDevice;
+import tideover.engine.site.Site;
 import tideover.engine.site.Status;
 import tideover.engine.site.Thing;
 import tideover.engine.site.ThingId;
@@ -102,17 +105,24 @@ public record PartsList(
             Installation installation, PowerSchedule power, ControlSchedule control, CuttingList cutting) {
         List<Thing> devices = installation.things().stream()
                 .filter(thing -> installation.status(thing.id()) == Status.NEW)
-                .filter(thing -> DEVICES.stream().anyMatch(type -> type.isInstance(thing)))
+                .filter(thing -> DEVICES.stream().anyMatch(type -> type.isInstance(thing)) && !isPartOfAnother(thing))
                 .toList();
         return new PartsList(
                 devices, protections(installation), measuring(installation), ferrules(power, control), cutting);
     }
 
+    private static boolean isPartOfAnother(Thing thing) {
+        return thing instanceof IslandingSwitch device && device.builtInto() != null
+                || thing instanceof NeutralEarthSwitch link && link.builtInto() != null;
+    }
+
     private static List<Protection> protections(Installation installation) {
+        Set<ThingId> overcurrentPutIn = putIn(installation.site(), Fed::protection);
+        Set<ThingId> residualPutIn = putIn(installation.site(), Fed::rcd);
         Map<Alike, List<ThingId>> things = new LinkedHashMap<>();
         for (Fed fed : installation.all(Fed.class)) {
-            OvercurrentDevice overcurrent = isNew(installation, fed, Fed::protection) ? fed.protection() : null;
-            ResidualDevice residual = isNew(installation, fed, Fed::rcd) ? fed.rcd() : null;
+            OvercurrentDevice overcurrent = overcurrentPutIn.contains(fed.id()) ? fed.protection() : null;
+            ResidualDevice residual = residualPutIn.contains(fed.id()) ? fed.rcd() : null;
             int lines = installation.lines(fed.id()).size();
             boolean isOneDevice = overcurrent != null && residual != null && residual.ratedCurrentA() == null;
             if (isOneDevice) {
@@ -132,18 +142,20 @@ public record PartsList(
         things.computeIfAbsent(alike, a -> new ArrayList<>()).add(fed.id());
     }
 
-    /** Whether plan or work put in a device there. */
-    private static boolean isNew(Installation installation, Fed fed, Function<Fed, @Nullable Object> device) {
-        return Stream.concat(
-                        installation.site().plan().things().stream(), installation.site().built().things().stream())
-                .anyMatch(stated ->
-                        stated.id().equals(fed.id()) && stated instanceof Fed over && device.apply(over) != null);
+    /** Where plan or work put in such a device. */
+    private static Set<ThingId> putIn(Site site, Function<Fed, @Nullable Object> device) {
+        Set<ThingId> places = new HashSet<>(site.built().swapped());
+        Stream.concat(site.plan().things().stream(), site.built().things().stream())
+                .filter(stated -> stated instanceof Fed fed && device.apply(fed) != null)
+                .forEach(stated -> places.add(stated.id()));
+        return places;
     }
 
     private static List<MeasuringFuse> measuring(Installation installation) {
+        Touched touched = new Touched(installation);
         Map<Double, List<ThingId>> meters = new TreeMap<>();
         for (Meter meter : installation.meters())
-            if (meter.measuringNeutralFuseA() != null && installation.status(meter.id()) == Status.NEW)
+            if (meter.measuringNeutralFuseA() != null && touched.touchesMeasuring(meter))
                 meters.computeIfAbsent(meter.measuringNeutralFuseA(), a -> new ArrayList<>())
                         .add(meter.id());
         List<MeasuringFuse> fuses = new ArrayList<>();

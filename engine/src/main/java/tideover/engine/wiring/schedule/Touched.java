@@ -1,18 +1,17 @@
 package tideover.engine.wiring.schedule;
 
-import java.lang.reflect.RecordComponent;
-import java.util.Arrays;
-import java.util.HashMap;
 import java.util.HashSet;
-import java.util.List;
-import java.util.Map;
+import java.util.Objects;
 import java.util.Set;
-import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import org.jspecify.annotations.Nullable;
 import tideover.engine.installation.Installation;
+import tideover.engine.site.ByPass;
+import tideover.engine.site.Cable;
 import tideover.engine.site.Fed;
 import tideover.engine.site.Meter;
+import tideover.engine.site.NeutralEarthLink;
+import tideover.engine.site.NeutralEarthSwitch;
 import tideover.engine.site.Site;
 import tideover.engine.site.Status;
 import tideover.engine.site.Thing;
@@ -21,24 +20,7 @@ import tideover.engine.site.ThingId;
 /** What of the power wiring the job touches. */
 final class Touched {
 
-    /** Facts that say how a thing is wired. Whoever alters one of them works at its terminals. */
-    private static final List<String> OF_THE_WIRING = List.of(
-            "fedFrom",
-            "neutralFrom",
-            "conductors",
-            "cable",
-            "protection",
-            "rcd",
-            "poles",
-            "neutralAt",
-            "earthAt",
-            "leadsTo");
-
-    private static final List<String> OF_THE_MEASURING = List.of("measuringNeutralFrom", "measuringNeutralFuseA");
-    private static final List<String> OF_THE_CABLE = List.of("cable.lengthM", "cable.crossSectionMm2");
-
     private final Installation installation;
-    private final Map<Class<?>, Set<String>> partsOf = new HashMap<>();
     private final Set<ThingId> rewired = new HashSet<>();
     private final Set<ThingId> recabled = new HashSet<>();
     private final Set<ThingId> remeasured = new HashSet<>();
@@ -47,24 +29,34 @@ final class Touched {
         this.installation = installation;
         Site site = installation.site();
         Stream.concat(site.plan().things().stream(), site.built().things().stream())
-                .forEach(thing -> {
-                    if (states(thing, OF_THE_WIRING)) rewired.add(thing.id());
-                    if (states(thing, OF_THE_CABLE)) recabled.add(thing.id());
-                    if (states(thing, OF_THE_MEASURING)) remeasured.add(thing.id());
+                .forEach(stated -> {
+                    if (statesWiring(stated)) rewired.add(stated.id());
+                    if (stated instanceof Fed fed && statesCable(fed.cable())) recabled.add(stated.id());
+                    if (stated instanceof Meter meter && statesMeasuring(meter)) remeasured.add(stated.id());
                 });
     }
 
-    private boolean states(Thing thing, List<String> fields) {
-        Set<String> parts = partsOf.computeIfAbsent(
-                thing.getClass(),
-                kind -> Arrays.stream(kind.getRecordComponents())
-                        .map(RecordComponent::getName)
-                        .collect(Collectors.toSet()));
-        for (String field : fields) {
-            String first = field.contains(".") ? field.substring(0, field.indexOf('.')) : field;
-            if (parts.contains(first) && thing.value(field) != null) return true;
-        }
-        return false;
+    /** Whether anything is stated of how a thing is connected: whoever alters that works at its terminals. */
+    private static boolean statesWiring(Thing stated) {
+        if (stated instanceof Fed fed)
+            return anyStated(
+                    fed.fedFrom(), fed.neutralFrom(), fed.conductors(), fed.cable(), fed.protection(), fed.rcd());
+        if (stated instanceof ByPass byPass) return anyStated(byPass.fedFrom(), byPass.leadsTo(), byPass.poles());
+        if (stated instanceof NeutralEarthSwitch link) return anyStated(link.neutralAt(), link.earthAt());
+        return stated instanceof NeutralEarthLink link && anyStated(link.neutralAt(), link.earthAt());
+    }
+
+    /** Another length or section is another cable. */
+    private static boolean statesCable(@Nullable Cable cable) {
+        return cable != null && anyStated(cable.lengthM(), cable.crossSectionMm2());
+    }
+
+    private static boolean statesMeasuring(Meter meter) {
+        return anyStated(meter.measuringNeutralFrom(), meter.measuringNeutralFuseA());
+    }
+
+    private static boolean anyStated(@Nullable Object... facts) {
+        return Stream.of(facts).anyMatch(Objects::nonNull);
     }
 
     /** Whether a thing's own conductors are connected in this job. */
@@ -87,8 +79,8 @@ final class Touched {
 
     /** Whether the supply cable of a thing is laid in this job. */
     boolean isCableNew(Fed fed) {
-        boolean addedBySomebody = installation.status(fed.id()) == Status.NEW
-                && installation.site().built().swapped().stream().noneMatch(fed.id()::equals);
-        return fed.cable() != null && (addedBySomebody || recabled.contains(fed.id()));
+        boolean isAdded = installation.status(fed.id()) == Status.NEW
+                && !installation.site().built().swapped().contains(fed.id());
+        return fed.cable() != null && (isAdded || recabled.contains(fed.id()));
     }
 }
