@@ -27,7 +27,10 @@ public enum Topic {
     STORAGE("storage"),
     SURGE("surge"),
     BATTERY("battery"),
-    CARE("care");
+    CARE("care"),
+    CONTROL("control"),
+    BUS("bus"),
+    WIRING("wiring");
 
     private final String word;
 

@@ -1,0 +1,142 @@
+package tideover.engine.installation.bus;
+
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.LinkedHashSet;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.Set;
+import tideover.engine.installation.control.ControlNet;
+import tideover.engine.installation.control.Wire;
+import tideover.engine.site.BusPort;
+import tideover.engine.site.BusRole;
+import tideover.engine.site.ControlCable;
+import tideover.engine.site.FactId;
+import tideover.engine.site.TerminalId;
+import tideover.engine.site.ThingId;
+
+/** Bus ports joined by cores: one line of RS-485. */
+public final class BusLine {
+
+    private final ControlNet net;
+    private final List<BusPort> ports;
+    /** Neighbours of a port with the cables between. */
+    private final Map<ThingId, Map<ThingId, ControlCable>> neighbours = new LinkedHashMap<>();
+
+    private final Set<Segment> segments = new LinkedHashSet<>();
+
+    /** One cable between two ports. */
+    private record Segment(ThingId cable, ThingId one, ThingId other) {}
+
+    BusLine(ControlNet net, List<BusPort> ports) {
+        this.net = net;
+        this.ports = List.copyOf(ports);
+        for (BusPort port : ports) neighbours.put(port.id(), new LinkedHashMap<>());
+        for (Wire wire : net.wires()) {
+            ThingId from = wire.from().port();
+            ThingId to = wire.to().port();
+            Map<ThingId, ControlCable> near = neighbours.get(from);
+            Map<ThingId, ControlCable> far = neighbours.get(to);
+            if (near == null || far == null || from.equals(to)) continue;
+            near.put(to, wire.cable());
+            far.put(from, wire.cable());
+            boolean forward = from.compareTo(to) < 0;
+            segments.add(new Segment(wire.cable().id(), forward ? from : to, forward ? to : from));
+        }
+    }
+
+    /** What hangs on it, in the order in which it is written. */
+    public List<BusPort> ports() {
+        return ports;
+    }
+
+    /** Ports that ask. */
+    public List<BusPort> clients() {
+        return ports.stream().filter(port -> port.role() == BusRole.CLIENT).toList();
+    }
+
+    /** Ports that answer. */
+    public List<BusPort> servers() {
+        return ports.stream().filter(port -> port.role() == BusRole.SERVER).toList();
+    }
+
+    /** The port at which findings about the whole line are noted: its client, else its first. */
+    public BusPort head() {
+        List<BusPort> clients = clients();
+        return clients.isEmpty() ? ports.get(0) : clients.get(0);
+    }
+
+    /** Number of other ports a port has a cable to: one at an end of the line, two within it, more at a branch. */
+    public int degree(BusPort port) {
+        return neighbours.getOrDefault(port.id(), Map.of()).size();
+    }
+
+    /** Its cables, each once. */
+    public List<ControlCable> cables() {
+        Map<ThingId, ControlCable> cables = new LinkedHashMap<>();
+        for (Map<ThingId, ControlCable> near : neighbours.values())
+            for (ControlCable cable : near.values()) cables.put(cable.id(), cable);
+        return List.copyOf(cables.values());
+    }
+
+    /** Length of all cables between its ports [m]; those not stated are left out, {@link #missingLengths} names them. */
+    public double lengthM() {
+        Map<ThingId, Double> lengthsM = new LinkedHashMap<>();
+        for (ControlCable cable : cables()) if (cable.lengthM() != null) lengthsM.put(cable.id(), cable.lengthM());
+        double sumM = 0;
+        for (Segment segment : segments) sumM += lengthsM.getOrDefault(segment.cable, 0.0);
+        return sumM;
+    }
+
+    /** Lengths nobody has stated. */
+    public List<FactId> missingLengths() {
+        return cables().stream()
+                .filter(cable -> cable.lengthM() == null)
+                .map(cable -> cable.fact("lengthM"))
+                .toList();
+    }
+
+    /** What hangs on it, electrically. */
+    public LineLoad load() {
+        return LineLoad.of(ports);
+    }
+
+    /** Whether a terminal of one port is joined to one of another, by their places: 0 is D1, 1 is D0, 2 the common. */
+    boolean isJoined(BusPort one, int place, BusPort other, int otherPlace) {
+        Optional<TerminalId> start = terminal(one, place);
+        Optional<TerminalId> end = terminal(other, otherPlace);
+        return start.isPresent() && end.isPresent() && net.joined(start.get()).contains(end.get());
+    }
+
+    /** Whether a port has a terminal in this place. */
+    static boolean has(BusPort port, int place) {
+        return terminal(port, place).isPresent();
+    }
+
+    private static Optional<TerminalId> terminal(BusPort port, int place) {
+        List<String> names = port.terminals();
+        return names == null || names.size() <= place ? Optional.empty() : Optional.of(port.terminal(names.get(place)));
+    }
+
+    /** Lines among bus ports: those that cores join belong together. */
+    static List<BusLine> among(ControlNet net, List<BusPort> ports) {
+        Map<ThingId, BusPort> known = new LinkedHashMap<>();
+        for (BusPort port : ports) known.put(port.id(), port);
+        Map<ThingId, Set<ThingId>> joined = new LinkedHashMap<>();
+        for (ThingId id : known.keySet()) joined.put(id, new LinkedHashSet<>(Set.of(id)));
+        for (Wire wire : net.wires()) {
+            Set<ThingId> from = joined.get(wire.from().port());
+            Set<ThingId> to = joined.get(wire.to().port());
+            if (from == null || to == null || from == to) continue;
+            from.addAll(to);
+            for (ThingId id : to) joined.put(id, from);
+        }
+        List<BusLine> lines = new ArrayList<>();
+        for (Set<ThingId> together : new LinkedHashSet<>(joined.values()))
+            lines.add(new BusLine(
+                    net,
+                    ports.stream().filter(port -> together.contains(port.id())).toList()));
+        return lines;
+    }
+}

@@ -1,0 +1,77 @@
+package tideover.engine.installation.control;
+
+import static tideover.engine.rules.PhraseArg.count;
+import static tideover.engine.rules.PhraseArg.name;
+
+import java.util.LinkedHashSet;
+import java.util.List;
+import java.util.Optional;
+import java.util.Set;
+import tideover.engine.rules.Check;
+import tideover.engine.rules.Judging;
+import tideover.engine.rules.Limit;
+import tideover.engine.site.ControlPort;
+import tideover.engine.site.FactId;
+import tideover.engine.site.PortKind;
+import tideover.engine.site.ThingId;
+
+/** No number of an input or output of one device is used twice. */
+final class PortNumberCheck implements Check<ControlWiring> {
+
+    private static final String LIMIT = "control.inputNumber";
+
+    @Override
+    public String id() {
+        return LIMIT;
+    }
+
+    @Override
+    public void judge(ControlWiring wiring, Judging judging) {
+        Set<ThingId> devices = new LinkedHashSet<>();
+        for (ControlPort port : wiring.net().controlPorts()) if (port.at() != null) devices.add(port.at());
+        Optional<Limit> limit = judging.limit(LIMIT);
+        for (ThingId device : devices) {
+            List<ControlPort> inputs = wiring.portsAt(device, PortKind.INPUT);
+            List<ControlPort> outputs = wiring.portsAt(device, PortKind.OUTPUT);
+            if (inputs.size() < 2 && outputs.size() < 2) continue;
+            Judging.Draft draft = judging.at(device);
+            if (limit.isEmpty()) draft.openForLimit(LIMIT);
+            else judge(device, inputs, outputs, draft.by(limit.get()));
+        }
+    }
+
+    private static void judge(
+            ThingId device, List<ControlPort> inputs, List<ControlPort> outputs, Judging.Draft draft) {
+        for (List<ControlPort> alike : List.of(inputs, outputs))
+            for (ControlPort one : alike) {
+                draft.on(one.fact("number"));
+                ControlPort other = findTwin(one, alike).orElse(null);
+                if (other == null || one.number() == null) continue;
+                draft.notMet(
+                        "control.inputNumber." + (alike == inputs ? "twice" : "outputTwice"),
+                        name(device),
+                        count(one.number()),
+                        Meanings.terminals(one),
+                        Meanings.terminals(other));
+                return;
+            }
+        List<FactId> missing = inputs.size() < 2 ? List.of() : missing(inputs);
+        if (missing.isEmpty() && outputs.size() >= 2) missing = missing(outputs);
+        if (!missing.isEmpty()) draft.openFor(missing);
+        else draft.met("control.inputNumber.met", name(device));
+    }
+
+    private static Optional<ControlPort> findTwin(ControlPort one, List<ControlPort> alike) {
+        return alike.stream()
+                .filter(other ->
+                        other != one && one.number() != null && one.number().equals(other.number()))
+                .findFirst();
+    }
+
+    private static List<FactId> missing(List<ControlPort> ports) {
+        return ports.stream()
+                .filter(port -> port.number() == null)
+                .map(port -> port.fact("number"))
+                .toList();
+    }
+}
