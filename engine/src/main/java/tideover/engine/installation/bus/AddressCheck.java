@@ -11,12 +11,10 @@ import tideover.engine.rules.Judging;
 import tideover.engine.rules.Limit;
 import tideover.engine.site.BusPort;
 
-/** Each server of a line or network has an address of its own, inside the range of the protocol. */
+/** Each server of a line or network has an address of its own. */
 final class AddressCheck implements Check<BusStudies> {
 
     private static final String LIMIT = "bus.address";
-    private static final String LEAST = "bus.leastAddress";
-    private static final String LARGEST = "bus.largestAddress";
 
     @Override
     public String id() {
@@ -31,28 +29,19 @@ final class AddressCheck implements Check<BusStudies> {
 
     private static void judge(BusPort server, List<BusPort> all, Judging judging) {
         Optional<Limit> limit = judging.limit(LIMIT);
-        Optional<Limit> least = judging.limit(LEAST);
-        Optional<Limit> largest = judging.limit(LARGEST);
         Judging.Draft draft = judging.at(server.id()).on(server.fact("address"));
-        if (limit.isEmpty() || least.isEmpty() || largest.isEmpty()) {
-            draft.openForLimit(LIMIT);
-            return;
-        }
-        draft.by(limit.get());
         Integer address = server.address();
-        if (address == null) {
-            draft.openFor(server.fact("address"));
-            return;
+        if (limit.isEmpty()) {
+            draft.openForLimit(LIMIT);
+        } else if (address == null) {
+            draft.by(limit.get()).openFor(server.fact("address"));
+        } else {
+            List<BusPort> alike =
+                    all.stream().filter(port -> address.equals(port.address())).toList();
+            draft.by(limit.get());
+            if (alike.size() > 1) draft.notMet("bus.address.twice", count(address), Devices.of(alike));
+            else draft.met("bus.address.met", Devices.of(server), count(address));
         }
-        int first = (int) least.get().requireNumber();
-        int last = (int) largest.get().requireNumber();
-        List<BusPort> alike = all.stream()
-                .filter(port -> Objects.equals(port.address(), address))
-                .toList();
-        if (address < first || address > last)
-            draft.notMet("bus.address.range", Devices.of(server), count(address), count(first), count(last));
-        else if (alike.size() > 1) draft.notMet("bus.address.twice", count(address), Devices.of(alike));
-        else draft.met("bus.address.met", Devices.of(server), count(address));
     }
 
     private static void judgeOnNetwork(BusPort server, List<BusPort> all, Judging judging) {
