@@ -1,6 +1,7 @@
 package tideover.engine.installation.bus;
 
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.LinkedHashMap;
 import java.util.LinkedHashSet;
 import java.util.List;
@@ -21,6 +22,7 @@ public final class BusLine {
 
     private final ControlNet net;
     private final List<BusPort> ports;
+    private final BusPort head;
     /** Neighbours of a port with the cables between. */
     private final Map<ThingId, Map<ThingId, ControlCable>> neighbours = new LinkedHashMap<>();
 
@@ -32,6 +34,10 @@ public final class BusLine {
     BusLine(ControlNet net, List<BusPort> ports) {
         this.net = net;
         this.ports = List.copyOf(ports);
+        this.head = this.ports.stream()
+                .min(Comparator.<BusPort, Boolean>comparing(port -> port.role() != BusRole.CLIENT)
+                        .thenComparing(BusPort::id))
+                .orElseThrow(() -> new IllegalArgumentException("a line without ports"));
         for (BusPort port : ports) neighbours.put(port.id(), new LinkedHashMap<>());
         for (Wire wire : net.wires()) {
             ThingId from = wire.from().port();
@@ -61,10 +67,9 @@ public final class BusLine {
         return ports.stream().filter(port -> port.role() == BusRole.SERVER).toList();
     }
 
-    /** The port at which findings about the whole line are noted: its client, else its first. */
+    /** The port at which findings about the whole line are noted: its client, else the first by id. */
     public BusPort head() {
-        List<BusPort> clients = clients();
-        return clients.isEmpty() ? ports.get(0) : clients.get(0);
+        return head;
     }
 
     /** Number of other ports a port has a cable to: one at an end of the line, two within it, more at a branch. */

@@ -1,6 +1,7 @@
 package tideover.engine.installation.control;
 
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
@@ -38,9 +39,14 @@ final class ControlGraph {
 
     ControlGraph(ControlNet net) {
         for (TerminalId terminal : net.terminals()) node(terminal);
-        for (Wire wire : net.wires()) add(wire.from(), wire.to(), wire, null);
+        // By id, so that of two ways equally short always the same is taken.
+        List<Wire> wires = new ArrayList<>(net.wires());
+        wires.sort(Comparator.<Wire, ThingId>comparing(wire -> wire.cable().id()).thenComparing(Wire::position));
+        for (Wire wire : wires) add(wire.from(), wire.to(), wire, null);
         List<ControlPort> supplies = net.controlPorts(PortKind.SUPPLY);
-        for (ControlPort port : net.controlPorts()) {
+        List<ControlPort> ports = new ArrayList<>(net.controlPorts());
+        ports.sort(Comparator.comparing(ControlPort::id));
+        for (ControlPort port : ports) {
             if (port.kind() == PortKind.AUXILIARY_CONTACT) addContact(port);
             if (port.kind() != PortKind.OUTPUT || port.form() == null) continue;
             switch (port.form()) {

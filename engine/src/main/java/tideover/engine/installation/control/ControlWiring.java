@@ -1,6 +1,7 @@
 package tideover.engine.installation.control;
 
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
@@ -46,7 +47,9 @@ public final class ControlWiring {
             if (device.builtInto() == null) devices.add(device);
         for (NeutralEarthSwitch device : installation.neutralEarthSwitches())
             if (device.builtInto() == null) devices.add(device);
-        List<ControlPort> supplies = net.controlPorts(PortKind.SUPPLY);
+        List<ControlPort> supplies = net.controlPorts(PortKind.SUPPLY).stream()
+                .sorted(Comparator.comparing(ControlPort::id))
+                .toList();
         for (ControlPort port : net.controlPorts())
             if (port.kind() == PortKind.COIL || port.kind() == PortKind.INPUT) drive(port, supplies);
         this.loads = new ControlLoads(drives.values(), net.wires().size());
@@ -177,9 +180,13 @@ public final class ControlWiring {
     }
 
     private static @Nullable Inverter leader(Installation installation) {
-        List<Inverter> forming = installation.formingInverters();
-        for (IslandSettings settings : installation.all(IslandSettings.class))
-            for (Inverter inverter : forming) if (inverter.id().equals(settings.at())) return inverter;
+        // By id, so that the order in which things are written changes nothing.
+        List<Inverter> forming = installation.formingInverters().stream()
+                .sorted(Comparator.comparing(Inverter::id))
+                .toList();
+        for (Inverter inverter : forming)
+            if (installation.all(IslandSettings.class).stream().anyMatch(set -> inverter.id().equals(set.at())))
+                return inverter;
         return forming.isEmpty() ? null : forming.get(0);
     }
 

@@ -3,6 +3,7 @@ package tideover.engine.installation.control;
 import static tideover.engine.rules.PhraseArg.name;
 import static tideover.engine.rules.PhraseArg.word;
 
+import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
 import tideover.engine.rules.Check;
@@ -13,6 +14,7 @@ import tideover.engine.site.ControlPort;
 import tideover.engine.site.FactId;
 import tideover.engine.site.Inverter;
 import tideover.engine.site.IslandingSwitch;
+import tideover.engine.site.NeutralEarthSwitch;
 import tideover.engine.site.PortKind;
 import tideover.engine.site.SignalMeaning;
 import tideover.engine.site.Thing;
@@ -32,16 +34,19 @@ final class RequestCheck implements Check<ControlWiring> {
         Inverter leader = wiring.findLeader().orElse(null);
         if (leader == null) return;
         Optional<Limit> limit = judging.limit(LIMIT);
-        for (Thing device : wiring.devices()) {
-            if (limit.isEmpty()) {
-                judging.at(device.id()).openForLimit(LIMIT);
-            } else if (wiring.net().controlPorts().isEmpty()) {
-                // Nobody has stated any port: said once.
+        List<Thing> devices = wiring.devices();
+        // Where nobody has stated any port it is said once.
+        if (wiring.net().controlPorts().isEmpty())
+            devices = devices.stream()
+                    .min(Comparator.<Thing, Boolean>comparing(NeutralEarthSwitch.class::isInstance)
+                            .thenComparing(Thing::id))
+                    .stream()
+                    .toList();
+        for (Thing device : devices) {
+            if (limit.isEmpty()) judging.at(device.id()).openForLimit(LIMIT);
+            else if (wiring.net().controlPorts().isEmpty())
                 judging.at(device.id()).by(limit.get()).openFor(terminals(device));
-                return;
-            } else {
-                judge(wiring, leader, device, judging, limit.get());
-            }
+            else judge(wiring, leader, device, judging, limit.get());
         }
     }
 
