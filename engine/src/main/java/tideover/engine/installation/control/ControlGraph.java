@@ -41,7 +41,8 @@ final class ControlGraph {
         for (TerminalId terminal : net.terminals()) node(terminal);
         // By id, so that of two ways equally short always the same is taken.
         List<Wire> wires = new ArrayList<>(net.wires());
-        wires.sort(Comparator.<Wire, ThingId>comparing(wire -> wire.cable().id()).thenComparing(Wire::position));
+        wires.sort(
+                Comparator.<Wire, ThingId>comparing(wire -> wire.cable().id()).thenComparing(Wire::position));
         for (Wire wire : wires) add(wire.from(), wire.to(), wire, null);
         List<ControlPort> supplies = net.controlPorts(PortKind.SUPPLY);
         List<ControlPort> ports = new ArrayList<>(net.controlPorts());

@@ -185,8 +185,8 @@ public final class ControlWiring {
                 .sorted(Comparator.comparing(Inverter::id))
                 .toList();
         for (Inverter inverter : forming)
-            if (installation.all(IslandSettings.class).stream().anyMatch(set -> inverter.id().equals(set.at())))
-                return inverter;
+            if (installation.all(IslandSettings.class).stream()
+                    .anyMatch(set -> inverter.id().equals(set.at()))) return inverter;
         return forming.isEmpty() ? null : forming.get(0);
     }
 

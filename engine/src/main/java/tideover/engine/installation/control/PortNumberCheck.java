@@ -3,6 +3,7 @@ package tideover.engine.installation.control;
 import static tideover.engine.rules.PhraseArg.count;
 import static tideover.engine.rules.PhraseArg.name;
 
+import java.util.ArrayList;
 import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Optional;
@@ -33,7 +34,7 @@ final class PortNumberCheck implements Check<ControlWiring> {
         for (ThingId device : devices) {
             List<ControlPort> inputs = wiring.portsAt(device, PortKind.INPUT);
             List<ControlPort> outputs = wiring.portsAt(device, PortKind.OUTPUT);
-            if (inputs.size() < 2 && outputs.size() < 2) continue;
+            if (!hasNumbers(inputs) && !hasNumbers(outputs)) continue;
             Judging.Draft draft = judging.at(device);
             if (limit.isEmpty()) draft.openForLimit(LIMIT);
             else judge(device, inputs, outputs, draft.by(limit.get()));
@@ -44,7 +45,7 @@ final class PortNumberCheck implements Check<ControlWiring> {
             ThingId device, List<ControlPort> inputs, List<ControlPort> outputs, Judging.Draft draft) {
         for (List<ControlPort> alike : List.of(inputs, outputs))
             for (ControlPort one : alike) {
-                draft.on(one.fact("number"));
+                if (one.number() != null) draft.on(one.fact("number"));
                 ControlPort other = findTwin(one, alike).orElse(null);
                 if (other == null || one.number() == null) continue;
                 draft.notMet(
@@ -55,10 +56,14 @@ final class PortNumberCheck implements Check<ControlWiring> {
                         Meanings.terminals(other));
                 return;
             }
-        List<FactId> missing = inputs.size() < 2 ? List.of() : missing(inputs);
-        if (missing.isEmpty() && outputs.size() >= 2) missing = missing(outputs);
+        List<FactId> missing = new ArrayList<>(missing(inputs));
+        missing.addAll(missing(outputs));
         if (!missing.isEmpty()) draft.openFor(missing);
         else draft.met("control.inputNumber.met", name(device));
+    }
+
+    private static boolean hasNumbers(List<ControlPort> ports) {
+        return ports.size() > 1 && ports.stream().anyMatch(port -> port.number() != null);
     }
 
     private static Optional<ControlPort> findTwin(ControlPort one, List<ControlPort> alike) {
@@ -68,7 +73,9 @@ final class PortNumberCheck implements Check<ControlWiring> {
                 .findFirst();
     }
 
+    /** Where a device numbers some and others not; one that numbers none goes by its terminals alone. */
     private static List<FactId> missing(List<ControlPort> ports) {
+        if (ports.stream().allMatch(port -> port.number() == null)) return List.of();
         return ports.stream()
                 .filter(port -> port.number() == null)
                 .map(port -> port.fact("number"))
