@@ -6,15 +6,22 @@ import static org.assertj.core.api.Assertions.within;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Objects;
 import org.junit.jupiter.api.Test;
 import tideover.engine.assessment.Assessment;
 import tideover.engine.rules.Finding;
 import tideover.engine.rules.Force;
+import tideover.engine.rules.Missing;
 import tideover.engine.rules.Outcome;
 import tideover.engine.rules.Phrase;
 import tideover.engine.rules.PhraseArg;
+import tideover.engine.site.ControlCable;
+import tideover.engine.site.FactId;
+import tideover.engine.site.IslandSettings;
+import tideover.engine.site.Port;
+import tideover.engine.site.Thing;
 import tideover.reference.Houses;
 
 /**
@@ -151,6 +158,23 @@ class ControlByHandTest {
         assertThat(assessment.findings())
                 .extracting(finding -> finding.key().check())
                 .doesNotContain("control.request", "control.interlock");
+    }
+
+    /** Where nobody has stated any terminal, core or setting one finding asks for them, and nothing is called a mistake. */
+    @Test
+    void houseWithoutControlTerminalsIsAskedForThemOnce() {
+        List<String> stripped = new ArrayList<>();
+        for (Thing thing : Houses.read(HOUSE).planned().values())
+            if (thing instanceof Port || thing instanceof ControlCable || thing instanceof IslandSettings)
+                stripped.add("without " + thing.id());
+        assertThat(Houses.assess(Houses.with(HOUSE, stripped)).findings())
+                .filteredOn(finding -> finding.key().check().matches("(control|bus)\\..*"))
+                .singleElement()
+                .satisfies(finding -> {
+                    assertThat(finding.key().toString()).isEqualTo("control.request islanding-switch -");
+                    assertThat(finding.missing())
+                            .containsExactly(new Missing.UnknownFact(FactId.of("islanding-switch.terminals")));
+                });
     }
 
     /** Two questions of 8 + 45 bytes and one of 8 + 25: 2 · 118.75 ms + 95.83 ms + 300 ms. */

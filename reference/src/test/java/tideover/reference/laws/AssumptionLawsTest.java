@@ -178,8 +178,9 @@ class AssumptionLawsTest {
         }
     }
 
-    /** Not stated means that there is none: a measuring neutral can be seen to be missing. */
-    private static final Set<String> NONE_IF_NOT_STATED = Set.of("measuringNeutralFrom");
+    /** Not stated means that there is none: a measuring neutral or an end resistor can be seen to be missing. */
+    private static final Set<String> NONE_IF_NOT_STATED =
+            Set.of("measuringNeutralFrom", "terminationOhm", "biasOhm", "passThrough", "gridMeter", "builtInto");
 
     @ParameterizedTest
     @MethodSource("houses")

@@ -39,6 +39,10 @@ final class BiasCheck implements Check<BusStudies> {
         List<BusPort> biased =
                 line.ports().stream().filter(port -> port.biasOhm() != null).toList();
         for (BusPort port : line.ports()) draft.on(port.fact("biasOhm"));
+        if (biased.isEmpty() && !line.gaps().isEmpty()) {
+            draft.openFor(line.gaps());
+            return;
+        }
         if (biased.isEmpty()) {
             // Receivers whose threshold lies below zero do without.
             draft.force(Force.ADVISED).notMet("bus.bias.none", Devices.of(line.head()));

@@ -107,6 +107,11 @@ public final class BusLine {
         return LineLoad.of(ports);
     }
 
+    /** Facts without which it is not known what is joined to it. */
+    List<FactId> gaps() {
+        return net.gapsOfBus();
+    }
+
     /** Whether a terminal of one port is joined to one of another, by their places: 0 is D1, 1 is D0, 2 the common. */
     boolean isJoined(BusPort one, int place, BusPort other, int otherPlace) {
         Optional<TerminalId> start = terminal(one, place);

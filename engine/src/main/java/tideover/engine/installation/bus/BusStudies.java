@@ -5,7 +5,6 @@ import tideover.engine.installation.control.ControlNet;
 import tideover.engine.site.BusMedium;
 import tideover.engine.site.BusPort;
 import tideover.engine.site.BusRole;
-import tideover.engine.site.FactId;
 
 /**
  * The buses of a site.
@@ -42,13 +41,5 @@ public record BusStudies(List<BusLine> lines, List<BusPort> network, List<BusPor
     /** Ports on the network that answer. */
     List<BusPort> networkServers() {
         return network.stream().filter(port -> port.role() == BusRole.SERVER).toList();
-    }
-
-    /** What is not known of where these ports are joined. */
-    static List<FactId> gaps(List<BusPort> ports) {
-        return ports.stream()
-                .filter(port -> port.terminals() == null)
-                .map(port -> port.fact("terminals"))
-                .toList();
     }
 }

@@ -2,6 +2,7 @@ package tideover.engine.installation.bus;
 
 import java.util.List;
 import java.util.Optional;
+import java.util.stream.Stream;
 import tideover.engine.rules.Check;
 import tideover.engine.rules.Judging;
 import tideover.engine.rules.Limit;
@@ -34,12 +35,23 @@ final class ClientCheck implements Check<BusStudies> {
         for (BusPort server : bus.networkServers()) {
             Judging.Draft draft = judging.at(server.id()).on(server.fact("role"));
             if (limit.isEmpty()) draft.openForLimit(LIMIT);
+            else if (bus.networkClients().isEmpty() && !gapsOfNetwork(bus).isEmpty())
+                draft.by(limit.get()).openFor(gapsOfNetwork(bus));
             else if (bus.networkClients().isEmpty())
                 draft.by(limit.get()).notMet("bus.client.noneOnNetwork", Devices.of(server));
             else
                 draft.by(limit.get())
                         .met("bus.client.met", Devices.of(bus.networkClients().get(0)), Devices.of(List.of(server)));
         }
+    }
+
+    private static List<FactId> gapsOfNetwork(BusStudies bus) {
+        return Stream.concat(
+                        bus.unknown().stream().map(port -> port.fact("medium")),
+                        bus.network().stream()
+                                .filter(port -> port.role() == null)
+                                .map(port -> port.fact("role")))
+                .toList();
     }
 
     private static void judge(BusLine line, Judging.Draft draft) {
@@ -49,7 +61,8 @@ final class ClientCheck implements Check<BusStudies> {
                 .toList();
         for (BusPort port : line.ports()) draft.on(port.fact("role"));
         List<BusPort> clients = line.clients();
-        List<FactId> gaps = BusStudies.gaps(line.ports());
+        boolean talks = !clients.isEmpty() && !line.servers().isEmpty();
+        List<FactId> gaps = talks ? List.of() : line.gaps();
         if (clients.size() > 1) draft.notMet("bus.client.several", Devices.of(clients));
         else if (!missing.isEmpty()) draft.openFor(missing);
         else if (!gaps.isEmpty()) draft.openFor(gaps);

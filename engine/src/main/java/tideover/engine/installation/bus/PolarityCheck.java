@@ -33,12 +33,12 @@ final class PolarityCheck implements Check<BusStudies> {
     }
 
     private static void judge(BusLine line, BusPort client, BusPort server, Judging.Draft draft) {
-        List<FactId> gaps = BusStudies.gaps(List.of(client, server));
-        if (!gaps.isEmpty()) draft.openFor(gaps);
-        else if (line.isJoined(client, 0, server, 1) || line.isJoined(client, 1, server, 0))
+        List<FactId> gaps = line.gaps();
+        if (line.isJoined(client, 0, server, 1) || line.isJoined(client, 1, server, 0))
             draft.notMet("bus.polarity.crossed", Devices.of(client), Devices.of(server));
         else if (line.isJoined(client, 0, server, 0) && line.isJoined(client, 1, server, 1))
             draft.met("bus.polarity.met", Devices.of(client), Devices.of(server));
+        else if (!gaps.isEmpty()) draft.openFor(gaps);
         else draft.notMet("bus.polarity.open", Devices.of(client), Devices.of(server));
     }
 }

@@ -33,10 +33,9 @@ final class ReferenceCheck implements Check<BusStudies> {
     }
 
     private static void judge(BusLine line, BusPort client, BusPort server, Judging.Draft draft) {
-        List<FactId> gaps = BusStudies.gaps(List.of(client, server));
-        if (!gaps.isEmpty()) draft.openFor(gaps);
-        else if (line.isJoined(client, 2, server, 2))
-            draft.met("bus.reference.met", Devices.of(client), Devices.of(server));
+        List<FactId> gaps = line.gaps();
+        if (line.isJoined(client, 2, server, 2)) draft.met("bus.reference.met", Devices.of(client), Devices.of(server));
+        else if (!gaps.isEmpty()) draft.openFor(gaps);
         else draft.notMet("bus.reference.open", Devices.of(client), Devices.of(server));
     }
 }

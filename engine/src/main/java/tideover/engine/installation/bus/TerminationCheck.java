@@ -46,12 +46,12 @@ final class TerminationCheck implements Check<BusStudies> {
     }
 
     private static void judge(BusLine line, BusPort port, double leastOhm, double largestOhm, Judging.Draft draft) {
-        List<FactId> gaps = BusStudies.gaps(line.ports());
+        List<FactId> gaps = line.gaps();
         Double ohm = port.terminationOhm();
         int degree = line.degree(port);
-        if (!gaps.isEmpty()) draft.openFor(gaps);
-        else if (degree > 2) draft.notMet("bus.termination.branched", Devices.of(port));
+        if (degree > 2) draft.notMet("bus.termination.branched", Devices.of(port));
         else if (degree == 2 && ohm == null) draft.met("bus.termination.within", Devices.of(port));
+        else if (ohm == null && !gaps.isEmpty()) draft.openFor(gaps);
         else if (degree == 2) draft.notMet("bus.termination.extra", Devices.of(port));
         else if (ohm == null) draft.notMet("bus.termination.missing", Devices.of(port));
         else if (ohm < leastOhm || ohm > largestOhm)

@@ -15,6 +15,7 @@ import tideover.engine.site.BusPort;
 import tideover.engine.site.ControlCable;
 import tideover.engine.site.ControlPort;
 import tideover.engine.site.Core;
+import tideover.engine.site.FactId;
 import tideover.engine.site.Port;
 import tideover.engine.site.PortKind;
 import tideover.engine.site.TerminalId;
@@ -28,6 +29,7 @@ public final class ControlNet {
     private final List<Wire> wires = new ArrayList<>();
     private final Map<TerminalId, List<Wire>> wiresAt = new HashMap<>();
     private final Map<TerminalId, TerminalId> passThrough = new HashMap<>();
+    private final List<FactId> missingCores = new ArrayList<>(0);
 
     private ControlNet() {}
 
@@ -58,7 +60,10 @@ public final class ControlNet {
 
     private void add(ControlCable cable) {
         List<Core> cores = cable.cores();
-        if (cores == null) return;
+        if (cores == null) {
+            missingCores.add(cable.fact("cores"));
+            return;
+        }
         for (int position = 0; position < cores.size(); position++) {
             Core core = cores.get(position);
             TerminalId from = core.from();
@@ -85,6 +90,22 @@ public final class ControlNet {
     /** All cores both ends of which are connected. */
     public List<Wire> wires() {
         return List.copyOf(wires);
+    }
+
+    /** Cables of which nobody has stated any core. */
+    public List<FactId> missingCores() {
+        return List.copyOf(missingCores);
+    }
+
+    /** Facts without which it is not known where bus ports are joined. */
+    public List<FactId> gapsOfBus() {
+        List<FactId> gaps = new ArrayList<>(missingCores);
+        for (BusPort port : busPorts()) {
+            if (port.at() == null) gaps.add(port.fact("at"));
+            if (port.medium() == null) gaps.add(port.fact("medium"));
+            if (port.terminals() == null) gaps.add(port.fact("terminals"));
+        }
+        return gaps;
     }
 
     /** Cores at one terminal. */

@@ -15,6 +15,7 @@ import tideover.engine.site.ByPass;
 import tideover.engine.site.ControlPort;
 import tideover.engine.site.FactId;
 import tideover.engine.site.Inverter;
+import tideover.engine.site.InverterRole;
 import tideover.engine.site.IslandSettings;
 import tideover.engine.site.IslandingSwitch;
 import tideover.engine.site.Isolator;
@@ -163,6 +164,9 @@ public final class ControlWiring {
     List<FactId> gaps() {
         List<FactId> gaps = new ArrayList<>(0);
         for (ControlPort port : net.controlPorts()) gaps.addAll(gaps(port));
+        gaps.addAll(net.missingCores());
+        for (IslandSettings settings : installation.all(IslandSettings.class))
+            if (settings.at() == null) gaps.add(settings.fact("at"));
         return gaps;
     }
 
@@ -181,13 +185,16 @@ public final class ControlWiring {
 
     private static @Nullable Inverter leader(Installation installation) {
         // By id, so that the order in which things are written changes nothing.
-        List<Inverter> forming = installation.formingInverters().stream()
+        List<Inverter> inverters = installation.inverters().stream()
                 .sorted(Comparator.comparing(Inverter::id))
                 .toList();
-        for (Inverter inverter : forming)
+        for (Inverter inverter : inverters)
             if (installation.all(IslandSettings.class).stream()
                     .anyMatch(set -> inverter.id().equals(set.at()))) return inverter;
-        return forming.isEmpty() ? null : forming.get(0);
+        return inverters.stream()
+                .filter(inverter -> inverter.role() == InverterRole.GRID_FORMING)
+                .findFirst()
+                .orElse(null);
     }
 
     private void drive(ControlPort port, List<ControlPort> supplies) {

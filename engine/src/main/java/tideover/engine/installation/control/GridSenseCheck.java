@@ -48,11 +48,13 @@ final class GridSenseCheck implements Check<ControlWiring> {
     private static void judge(ControlWiring wiring, Inverter leader, ThingId meter, Judging.Draft draft) {
         Installation installation = wiring.installation();
         List<FactId> gaps = installation.findFed(meter).map(installation::gaps).orElse(List.of());
+        List<FactId> ofBus = wiring.net().gapsOfBus();
         if (!gaps.isEmpty()) draft.openFor(gaps);
         else if (isBehindSwitch(installation, meter))
             draft.notMet("control.gridSense.islandSide", name(leader.id()), name(meter));
         else if (wiring.isOnOneBus(leader.id(), meter))
             draft.met("control.gridSense.meter", name(leader.id()), name(meter));
+        else if (!ofBus.isEmpty()) draft.openFor(ofBus);
         else draft.notMet("control.gridSense.noBus", name(leader.id()), name(meter));
     }
 

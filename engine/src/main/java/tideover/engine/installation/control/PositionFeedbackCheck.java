@@ -58,7 +58,7 @@ final class PositionFeedbackCheck implements Check<ControlWiring> {
         SignalMeaning meaning = input.onMeans();
         Drive drive = wiring.findDrive(input).orElse(null);
         List<FactId> gaps = new ArrayList<>(ControlWiring.gaps(input));
-        if (drive == null) gaps.addAll(wiring.gaps());
+        if (drive == null || drive.needed().isEmpty()) gaps.addAll(wiring.gaps());
         else for (ControlPort contact : drive.needed()) gaps.addAll(ControlWiring.gaps(contact));
         if (!gaps.isEmpty() || meaning == null) {
             draft.openFor(gaps);

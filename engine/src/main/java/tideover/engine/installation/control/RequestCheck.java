@@ -82,12 +82,18 @@ final class RequestCheck implements Check<ControlWiring> {
         } else if (drive == null) {
             draft.notMet("control.request.notReached", port, of);
         } else {
-            judge(leader, drive, meaning, draft, port, of);
+            judge(wiring, leader, drive, meaning, draft, port, of);
         }
     }
 
     private static void judge(
-            Inverter leader, Drive drive, SignalMeaning meaning, Judging.Draft draft, PhraseArg port, PhraseArg of) {
+            ControlWiring wiring,
+            Inverter leader,
+            Drive drive,
+            SignalMeaning meaning,
+            Judging.Draft draft,
+            PhraseArg port,
+            PhraseArg of) {
         List<ControlPort> requests = drive.needed().stream()
                 .filter(contact ->
                         contact.kind() == PortKind.OUTPUT && leader.id().equals(contact.at()))
@@ -110,7 +116,9 @@ final class RequestCheck implements Check<ControlWiring> {
                 return;
             }
         }
-        if (requests.isEmpty()) draft.notMet("control.request.unasked", port, of, name(leader.id()));
+        List<FactId> gaps = requests.isEmpty() ? wiring.gaps() : List.of();
+        if (!gaps.isEmpty()) draft.openFor(gaps);
+        else if (requests.isEmpty()) draft.notMet("control.request.unasked", port, of, name(leader.id()));
         else
             draft.met(
                     "control.request.met",

@@ -37,7 +37,13 @@ final class SettingsCheck implements Check<ControlWiring> {
         Optional<Limit> observation = judging.limit(OBSERVATION);
         IslandSettings settings = wiring.findSettings().orElse(null);
         Judging.Draft draft = judging.at(leader.id());
+        List<FactId> homeless = wiring.installation().all(IslandSettings.class).stream()
+                .filter(stated -> stated.at() == null)
+                .map(stated -> stated.fact("at"))
+                .toList();
         if (observation.isEmpty()) draft.openForLimit(OBSERVATION);
+        else if (settings == null && !homeless.isEmpty())
+            draft.by(observation.get()).openFor(homeless);
         else if (settings == null) draft.by(observation.get()).notMet("control.settings.none", name(leader.id()));
         else judge(wiring, leader, settings, observation.get(), draft.by(observation.get()));
     }

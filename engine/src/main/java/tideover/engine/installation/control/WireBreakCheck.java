@@ -78,6 +78,8 @@ final class WireBreakCheck implements Check<ControlWiring> {
         else if (safe)
             draft.by(limit.get())
                     .met("control.wireBreak.safe", Meanings.terminals(port), Meanings.device(port), word(meaning));
+        else if (guard == null && !wiring.gaps().isEmpty())
+            draft.by(limit.get()).openFor(wiring.gaps());
         else if (guard != null)
             draft.by(limit.get())
                     .met(

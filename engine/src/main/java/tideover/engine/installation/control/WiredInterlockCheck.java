@@ -55,9 +55,7 @@ final class WiredInterlockCheck implements Check<ControlWiring> {
                         Meanings.device(contact));
                 return;
             }
-        List<FactId> gaps = drive.needed().stream()
-                .flatMap(contact -> ControlWiring.gaps(contact).stream())
-                .toList();
+        List<FactId> gaps = wiring.gaps();
         if (!gaps.isEmpty()) draft.openFor(gaps);
         else draft.notMet("control.interlock.none", Meanings.terminals(drive.port()), name(device.id()));
     }
