@@ -2,6 +2,7 @@ package tideover.engine.installation.bus;
 
 import java.util.ArrayList;
 import java.util.Comparator;
+import java.util.HashSet;
 import java.util.LinkedHashMap;
 import java.util.LinkedHashSet;
 import java.util.List;
@@ -23,13 +24,18 @@ public final class BusLine {
     private final ControlNet net;
     private final List<BusPort> ports;
     private final BusPort head;
-    /** Neighbours of a port with the cables between. */
-    private final Map<ThingId, Map<ThingId, ControlCable>> neighbours = new LinkedHashMap<>();
+    private final Map<Pair, Map<ThingId, ControlCable>> cables = new LinkedHashMap<>();
 
-    private final Set<Segment> segments = new LinkedHashSet<>();
+    /** Two ports between which there is a cable, the first by id first. */
+    private record Pair(ThingId one, ThingId other) {
+        static Pair of(ThingId a, ThingId b) {
+            return a.compareTo(b) < 0 ? new Pair(a, b) : new Pair(b, a);
+        }
 
-    /** One cable between two ports. */
-    private record Segment(ThingId cable, ThingId one, ThingId other) {}
+        boolean has(ThingId port) {
+            return one.equals(port) || other.equals(port);
+        }
+    }
 
     BusLine(ControlNet net, List<BusPort> ports) {
         this.net = net;
@@ -38,17 +44,14 @@ public final class BusLine {
                 .min(Comparator.<BusPort, Boolean>comparing(port -> port.role() != BusRole.CLIENT)
                         .thenComparing(BusPort::id))
                 .orElseThrow(() -> new IllegalArgumentException("a line without ports"));
-        for (BusPort port : ports) neighbours.put(port.id(), new LinkedHashMap<>());
+        Set<ThingId> own = new HashSet<>();
+        for (BusPort port : ports) own.add(port.id());
         for (Wire wire : net.wires()) {
             ThingId from = wire.from().port();
             ThingId to = wire.to().port();
-            Map<ThingId, ControlCable> near = neighbours.get(from);
-            Map<ThingId, ControlCable> far = neighbours.get(to);
-            if (near == null || far == null || from.equals(to)) continue;
-            near.put(to, wire.cable());
-            far.put(from, wire.cable());
-            boolean forward = from.compareTo(to) < 0;
-            segments.add(new Segment(wire.cable().id(), forward ? from : to, forward ? to : from));
+            if (!from.equals(to) && own.contains(from) && own.contains(to))
+                cables.computeIfAbsent(Pair.of(from, to), pair -> new LinkedHashMap<>())
+                        .put(wire.cable().id(), wire.cable());
         }
     }
 
@@ -74,23 +77,29 @@ public final class BusLine {
 
     /** Number of other ports a port has a cable to: one at an end of the line, two within it, more at a branch. */
     public int degree(BusPort port) {
-        return neighbours.getOrDefault(port.id(), Map.of()).size();
+        return (int)
+                cables.keySet().stream().filter(pair -> pair.has(port.id())).count();
     }
 
     /** Its cables, each once. */
     public List<ControlCable> cables() {
-        Map<ThingId, ControlCable> cables = new LinkedHashMap<>();
-        for (Map<ThingId, ControlCable> near : neighbours.values())
-            for (ControlCable cable : near.values()) cables.put(cable.id(), cable);
-        return List.copyOf(cables.values());
+        Map<ThingId, ControlCable> all = new LinkedHashMap<>();
+        for (Map<ThingId, ControlCable> between : cables.values()) all.putAll(between);
+        return List.copyOf(all.values());
     }
 
-    /** Length of all cables between its ports [m]; those not stated are left out, {@link #missingLengths} names them. */
+    /**
+     * Length of the cables from port to port [m], the longest where there are several; lengths not stated are left out,
+     * {@link #missingLengths} names them.
+     */
     public double lengthM() {
-        Map<ThingId, Double> lengthsM = new LinkedHashMap<>();
-        for (ControlCable cable : cables()) if (cable.lengthM() != null) lengthsM.put(cable.id(), cable.lengthM());
         double sumM = 0;
-        for (Segment segment : segments) sumM += lengthsM.getOrDefault(segment.cable, 0.0);
+        for (Map<ThingId, ControlCable> between : cables.values()) {
+            double longestM = 0;
+            for (ControlCable cable : between.values())
+                if (cable.lengthM() != null) longestM = Math.max(longestM, cable.lengthM());
+            sumM += longestM;
+        }
         return sumM;
     }
 

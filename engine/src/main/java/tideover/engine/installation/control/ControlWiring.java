@@ -199,7 +199,7 @@ public final class ControlWiring {
 
     private void drive(ControlPort port, List<ControlPort> supplies) {
         List<String> names = port.terminals();
-        if (names == null || names.isEmpty()) return;
+        if (names == null || names.isEmpty() || port.kind() == PortKind.INPUT && port.form() == null) return;
         if (port.kind() == PortKind.INPUT && port.form() == SignalForm.CONTACT) {
             drive(port, port, names, names);
             return;
