@@ -7,10 +7,14 @@ import java.util.TreeMap;
 import org.jspecify.annotations.Nullable;
 import tideover.engine.wiring.schedule.Colour;
 import tideover.engine.wiring.schedule.ConductorColours;
+import tideover.engine.wiring.schedule.ConductorUse;
 import tideover.papers.Wording;
 
 /** Colours of conductors in words, the code behind them: on a print in black and white, and in bad light, words count. */
 public final class ColourWords {
+
+    private static final List<ConductorUse> CONDUCTORS =
+            List.of(ConductorUse.L1, ConductorUse.L2, ConductorUse.L3, ConductorUse.N, ConductorUse.PE);
 
     private final Wording wording;
 
@@ -28,6 +32,25 @@ public final class ColourWords {
     /** The name alone. */
     public String name(Colour colour) {
         return String.join("-", colour.hues().stream().map(wording::word).toList());
+    }
+
+    /** Colours that mean another conductor in this country than in devices and cables made to IEC 60445; mostly none. */
+    List<String> clashing(ConductorColours colours, @Nullable String country) {
+        List<String> clashes = new ArrayList<>();
+        for (ConductorUse here : CONDUCTORS)
+            for (ConductorUse elsewhere : CONDUCTORS)
+                colours.find(country, here)
+                        .map(ConductorColours.Row::colour)
+                        .filter(colour -> here != elsewhere && isOf(colours, elsewhere, colour))
+                        .ifPresent(colour ->
+                                clashes.add(wording.text("wiring.clash", name(colour), here.name(), elsewhere.name())));
+        return clashes.isEmpty() ? List.of() : List.of(wording.text("wiring.clashes", String.join(", ", clashes)));
+    }
+
+    private static boolean isOf(ConductorColours colours, ConductorUse use, Colour colour) {
+        return colours.find(ConductorColours.EVERYWHERE, use)
+                .filter(row -> row.colour().equals(colour))
+                .isPresent();
     }
 
     /** Colours of earlier years that are others today, one sentence for each time. */

@@ -34,10 +34,10 @@ final class PowerPart implements WiringPart {
         Wording wording = wiring.wording();
         List<String> notes = new ArrayList<>();
         notes.add(wording.text("wiring.power.how"));
-        notes.addAll(new ColourWords(wording)
-                .older(
-                        wiring.tables().colours(),
-                        wiring.installation().site().house().place().country()));
+        String country = wiring.installation().site().house().place().country();
+        ColourWords colours = new ColourWords(wording);
+        notes.addAll(colours.clashing(wiring.tables().colours(), country));
+        notes.addAll(colours.older(wiring.tables().colours(), country));
         List<Listing.Group> groups = new ArrayList<>();
         for (String run : wiring.schedules().power().runs()) {
             List<PowerRow> rows = wiring.schedules().power().run(run);

@@ -44,7 +44,8 @@ class WiringPaperTest {
     }
 
     private static byte[] pdf(WiringData wiring, List<WiringPart> parts) {
-        List<Listing> listings = parts.stream().map(part -> part.of(wiring)).toList();
+        List<Listing> listings =
+                parts.stream().flatMap(part -> part.of(wiring).stream()).toList();
         return new WiringPaper(listings, wiring.wording(), STAMP).pdf();
     }
 
@@ -80,10 +81,25 @@ class WiringPaperTest {
     void onTheScreenEveryListingFitsIntoItsColumns(Path house) {
         WiringData wiring = wiring(house);
         for (WiringPart part : WiringPart.ALL)
-            assertThat(ListingText.of(part.of(wiring)).lines())
+            assertThat(part.of(wiring).stream()
+                            .flatMap(listing -> ListingText.of(listing).lines()))
                     .as(part.name())
                     .allMatch(line -> line.length() <= 110)
                     .noneMatch(line -> line.contains("{") || line.contains("NaN") || line.contains("null"));
+    }
+
+    /** AS/NZS 3000 3.8: neutral black, third line dark blue; IEC 60445: second line black, neutral blue. */
+    @Test
+    void whereBlackIsTheNeutralTheScheduleWarnsOfCablesInWhichItIsALine() {
+        WiringData wiring = wiring(Houses.EXAMPLES.resolve("arrangements/neutral-through.yaml"));
+        assertThat(String.join(" ", notes(wiring)))
+                .contains("black is N here and L2 there")
+                .contains("blue is L3 here and N there");
+        assertThat(notes(wiring(Houses.TERRACE))).noneMatch(note -> note.contains("there"));
+    }
+
+    private static List<String> notes(WiringData wiring) {
+        return WiringPart.ALL.get(0).of(wiring).get(0).notes();
     }
 
     @Test
@@ -95,7 +111,7 @@ class WiringPaperTest {
     @Test
     void handoverFileHasThemAsAChapter() {
         List<Listing> listings = WiringPart.OF_HANDOVER.stream()
-                .map(part -> part.of(wiring(Houses.TERRACE)))
+                .flatMap(part -> part.of(wiring(Houses.TERRACE)).stream())
                 .toList();
         PrintedPaper paper = new PrintedPaper(Handover.of(Houses.explain(Houses.read(Houses.TERRACE)), WORDING, STAMP)
                 .withWiring(listings)
