@@ -31,11 +31,17 @@ public final class ControlNet {
     private final Map<TerminalId, TerminalId> passThrough = new HashMap<>();
     private final List<FactId> missingCores = new ArrayList<>(0);
 
-    private ControlNet() {}
+    private final List<ControlPort> controlPorts;
+    private final List<BusPort> busPorts;
+
+    private ControlNet(Installation installation) {
+        this.controlPorts = installation.all(ControlPort.class);
+        this.busPorts = installation.all(BusPort.class);
+    }
 
     /** The control wiring as planned and built. Cores of which an end is unknown or gone are left out. */
     public static ControlNet of(Installation installation) {
-        ControlNet net = new ControlNet();
+        ControlNet net = new ControlNet(installation);
         for (Port port : installation.all(Port.class)) net.add(port);
         for (ControlCable cable : installation.all(ControlCable.class)) net.add(cable);
         return net;
@@ -115,23 +121,17 @@ public final class ControlNet {
 
     /** Ports of signals. */
     public List<ControlPort> controlPorts() {
-        return ports.values().stream()
-                .filter(ControlPort.class::isInstance)
-                .map(ControlPort.class::cast)
-                .toList();
+        return controlPorts;
     }
 
     /** Ports of signals of one kind. */
     public List<ControlPort> controlPorts(PortKind kind) {
-        return controlPorts().stream().filter(port -> port.kind() == kind).toList();
+        return controlPorts.stream().filter(port -> port.kind() == kind).toList();
     }
 
     /** Bus ports. */
     public List<BusPort> busPorts() {
-        return ports.values().stream()
-                .filter(BusPort.class::isInstance)
-                .map(BusPort.class::cast)
-                .toList();
+        return busPorts;
     }
 
     /** A port by its id. */

@@ -124,9 +124,10 @@ public final class ControlWiring {
 
     /** Ports of one kind at a device. */
     List<ControlPort> portsAt(ThingId device, PortKind kind) {
-        return net.controlPorts().stream()
-                .filter(port -> port.kind() == kind && device.equals(port.at()))
-                .toList();
+        List<ControlPort> ports = new ArrayList<>(4);
+        for (ControlPort port : net.controlPorts())
+            if (port.kind() == kind && device.equals(port.at())) ports.add(port);
+        return ports;
     }
 
     /** The inputs of the inverter that leads which are set to take one of these meanings. */
