@@ -68,10 +68,13 @@ final class ReferenceCheck {
         ThingId owner = reference.owner();
         if (owner == null) return Side.BUILT;
         Side held = reference.side();
+        Stated stating = statements.of(held).get(owner);
         for (Side later : Side.values()) {
             if (later.compareTo(held) <= 0) continue;
             Stated restated = statements.of(later).get(owner);
-            if (restated != null && restated.thing().value(reference.topField()) != null
+            // One that became another kind of thing is told elsewhere.
+            boolean isSameKind = stating != null && restated != null && stating.kind() == restated.kind();
+            if (isSameKind && restated.thing().value(reference.topField()) != null
                     || statements.removedBy(owner, later) != null) break;
             held = later;
         }

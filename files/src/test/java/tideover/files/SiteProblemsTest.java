@@ -366,6 +366,11 @@ class SiteProblemsTest {
                         "gridMeter: ‸spare-meter",
                         "settings.gridMeter thingLeftOut | meter that sees the grid | spare-meter"),
                 new Case(
+                        "cable that became a board",
+                        "built:",
+                        "built:\n  boards: [{id: ‸wires}]",
+                        "wires.id kindChanged | wires | controlCables | boards"),
+                new Case(
                         "swapped thing that was never there",
                         "swapped: [inverter]",
                         "swapped: [‸garage]",
