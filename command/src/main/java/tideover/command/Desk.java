@@ -21,6 +21,7 @@ import tideover.engine.rules.Phrase;
 import tideover.engine.rules.PhraseArg;
 import tideover.engine.rules.RuleBook;
 import tideover.engine.site.Site;
+import tideover.engine.wiring.schedule.CuttingList;
 import tideover.files.FieldTable;
 import tideover.files.InputProblem;
 import tideover.files.SiteFileResult;
@@ -30,6 +31,7 @@ import tideover.files.rules.RuleBooks;
 import tideover.files.tables.TableFiles;
 import tideover.papers.Stamp;
 import tideover.papers.Wording;
+import tideover.papers.terminals.TerminalDrawing;
 import tideover.papers.wiring.WiringData;
 
 /** What every command works with: streams, the day, wording, and readers that refuse with sentences. */
@@ -129,6 +131,19 @@ final class Desk {
                 : FindingChange.between(
                         assessor().assess(site.asPlanned(), rules), assessor().assess(site, rules));
         return WiringData.of(Installation.of(site), TableFiles.wiring(), changes, wording(), allowanceM);
+    }
+
+    /** The terminal drawing of a site. */
+    TerminalDrawing terminals(SiteFileResult.Readable file) {
+        WiringData wiring = WiringData.of(
+                Installation.of(file.site()), TableFiles.wiring(), List.of(), wording(), CuttingList.USUAL_ALLOWANCE_M);
+        return TerminalDrawing.of(
+                wiring.installation(),
+                wiring.net(),
+                wiring.schedules().power(),
+                wiring.schedules().control(),
+                wiring.wording(),
+                stamp(file));
     }
 
     /** What papers bear. */

@@ -16,10 +16,14 @@ import tideover.engine.site.Circuit;
 import tideover.engine.site.OperatingState;
 import tideover.engine.site.ThingId;
 import tideover.files.SiteFileResult;
+import tideover.papers.Wording;
 import tideover.papers.curves.CurveSheet;
 import tideover.papers.diagram.Diagram;
+import tideover.papers.handover.TerminalPaper;
+import tideover.papers.terminals.TerminalDrawing;
+import tideover.papers.terminals.TerminalSheet;
 
-/** Draws the one-line diagram of a site, or the time–current sheet of one of its circuits. */
+/** Draws the one-line diagram of a site, the time–current sheet of one of its circuits, or its terminal drawing. */
 @Command(name = "draw", resourceBundle = "tideover.command.help", mixinStandardHelpOptions = true)
 final class DrawCommand implements Callable<Integer> {
 
@@ -30,7 +34,7 @@ final class DrawCommand implements Callable<Integer> {
 
     @Option(
             names = {"-o", "--output"},
-            paramLabel = "FILE.svg",
+            paramLabel = "FILE.svg|DIR",
             required = true)
     private Path output = Path.of("");
 
@@ -39,6 +43,12 @@ final class DrawCommand implements Callable<Integer> {
 
     @Option(names = "--curves", paramLabel = "CIRCUIT")
     private @Nullable String curves;
+
+    @Option(names = "--terminals")
+    private boolean terminals;
+
+    @Option(names = "--device", paramLabel = "DEVICE")
+    private @Nullable String device;
 
     @Option(names = "--rules", paramLabel = "FILE")
     private List<Path> rules = new ArrayList<>();
@@ -50,6 +60,10 @@ final class DrawCommand implements Callable<Integer> {
     @Override
     public Integer call() {
         SiteFileResult.Readable file = desk.read(site);
+        if (terminals || device != null) {
+            write(terminals(file), file);
+            return Status.DONE;
+        }
         desk.write(output, curves == null ? diagram(file) : curves(file, curves));
         desk.out().println(output);
         return Status.DONE;
@@ -73,6 +87,28 @@ final class DrawCommand implements Callable<Integer> {
         TimeCurrentPath path = assessor.curves(assessment).find(circuit).orElse(null);
         if (path == null) throw refusal("draw.curves.noDevice", id);
         return CurveSheet.of(path, assessment, desk.wording(), desk.stamp(file)).svg();
+    }
+
+    /** All devices, or the one asked for. */
+    private TerminalDrawing terminals(SiteFileResult.Readable file) {
+        TerminalDrawing all = desk.terminals(file);
+        if (all.sheets().isEmpty()) throw refusal("terminals.none");
+        if (device == null) return all;
+        List<String> devices = all.devices().stream().map(ThingId::text).toList();
+        if (devices.contains(device)) return all.only(new ThingId(device));
+        throw refusal("terminals.noDevice", device, String.join(", ", devices));
+    }
+
+    private void write(TerminalDrawing drawing, SiteFileResult.Readable file) {
+        Wording wording = desk.wording().with(Installation.of(file.site()));
+        Path paper = output.resolve("terminals.pdf");
+        desk.write(paper, new TerminalPaper(drawing, wording, desk.stamp(file)).pdf());
+        desk.out().println(paper);
+        for (TerminalSheet sheet : drawing.sheets()) {
+            Path path = output.resolve("terminals-" + sheet.name() + ".svg");
+            desk.write(path, sheet.svg());
+            desk.out().println(path);
+        }
     }
 
     private static String circuits(Installation installation) {

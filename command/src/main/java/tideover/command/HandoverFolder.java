@@ -15,6 +15,7 @@ import tideover.engine.wiring.schedule.CuttingList;
 import tideover.files.SiteFileResult;
 import tideover.files.SiteWriter;
 import tideover.papers.handover.Handover;
+import tideover.papers.terminals.TerminalDrawing;
 import tideover.papers.wiring.Listing;
 import tideover.papers.wiring.WiringData;
 import tideover.papers.wiring.WiringPart;
@@ -30,6 +31,7 @@ final class HandoverFolder {
     private final Assessment assessment;
     private final List<TimeCurrentPath> curves;
     private final List<Listing> wiring;
+    private final TerminalDrawing terminals;
 
     HandoverFolder(Desk desk, SiteFileResult.Readable file, RuleBook rules) {
         this.desk = desk;
@@ -37,6 +39,7 @@ final class HandoverFolder {
         this.assessment = desk.assessor().explain(file.site(), rules);
         this.curves = desk.assessor().curves(assessment).ofStayingCircuits(MOST_CURVES);
         WiringData data = desk.wiring(file.site(), rules, CuttingList.USUAL_ALLOWANCE_M);
+        this.terminals = desk.terminals(file);
         this.wiring = WiringPart.OF_HANDOVER.stream()
                 .flatMap(part -> part.of(data).stream())
                 .toList();
@@ -51,7 +54,8 @@ final class HandoverFolder {
         Map<String, byte[]> papers = new LinkedHashMap<>();
         Handover handover = Handover.of(assessment, desk.wording(), desk.stamp(file))
                 .with(curves)
-                .withWiring(wiring);
+                .withWiring(wiring)
+                .with(terminals);
         papers.put("handover.pdf", handover.pdf());
         papers.put("findings.json", utf8(new AssessmentJson(desk.wording(), assessment, file.digest()).text()));
         papers.put("site.json", utf8(new SiteWriter(desk.fields()).canonicalJson(file.site())));

@@ -189,6 +189,32 @@ class CommandLineTest {
     }
 
     @Test
+    void terminalDrawingIsAPaperAndAFileForEachSheet() throws IOException {
+        assertThat(run("draw", EXAMPLES.resolve("town-house.yaml"), "--terminals", "-o", folder))
+                .isZero();
+        assertThat(folder.resolve("terminals.pdf")).isNotEmptyFile();
+        assertThat(Files.readString(folder.resolve("terminals-connections.svg")))
+                .contains("QA1 Islanding switch", "TB1 Hybrid inverter");
+        assertThat(Files.readString(folder.resolve("terminals-card-1.svg"))).contains("to QC1:32");
+    }
+
+    @Test
+    void terminalsOfOneDeviceAreOneCard() throws IOException {
+        assertThat(run("draw", EXAMPLES.resolve("town-house.yaml"), "--device", "inverter", "-o", folder))
+                .isZero();
+        assertThat(folder.resolve("terminals-connections.svg")).doesNotExist();
+        assertThat(Files.readString(folder.resolve("terminals-card-1.svg"))).contains("TB1 Hybrid inverter");
+    }
+
+    @Test
+    void aDeviceWithoutTerminalsIsRefusedWithThoseThatHaveSome() {
+        assertThat(run("draw", EXAMPLES.resolve("town-house.yaml"), "--device", "Sauna!", "-o", folder))
+                .isEqualTo(2);
+        assertThat(err.toString()).contains("Sauna!", "islanding-switch").doesNotContain("at tideover");
+        assertThat(folder.resolve("terminals.pdf")).doesNotExist();
+    }
+
+    @Test
     void helpNamesEveryCommand() {
         assertThat(run("--help")).isZero();
         assertThat(out.toString())

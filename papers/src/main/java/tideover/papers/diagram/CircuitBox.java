@@ -7,11 +7,13 @@ import tideover.engine.site.Load;
 import tideover.engine.site.LoadKind;
 import tideover.engine.site.OvercurrentDevice;
 import tideover.engine.site.OvercurrentKind;
-import tideover.papers.diagram.Symbols.Mark;
+import tideover.papers.drawing.Axis;
 import tideover.papers.drawing.Ink;
 import tideover.papers.drawing.Pen;
 import tideover.papers.drawing.Pen.Anchor;
 import tideover.papers.drawing.Pen.Face;
+import tideover.papers.drawing.Symbols;
+import tideover.papers.drawing.Symbols.Mark;
 import tideover.papers.drawing.Type;
 import tideover.papers.drawing.Weight;
 

@@ -11,10 +11,12 @@ import tideover.engine.site.OvercurrentDevice;
 import tideover.engine.site.OvercurrentKind;
 import tideover.engine.site.ResidualDevice;
 import tideover.engine.site.SurgeProtection;
-import tideover.papers.diagram.Symbols.Mark;
+import tideover.papers.drawing.Axis;
 import tideover.papers.drawing.Ink;
 import tideover.papers.drawing.Pen;
 import tideover.papers.drawing.Pen.Face;
+import tideover.papers.drawing.Symbols;
+import tideover.papers.drawing.Symbols.Mark;
 import tideover.papers.drawing.Type;
 import tideover.papers.drawing.Weight;
 

@@ -5,11 +5,13 @@ import java.util.List;
 import tideover.engine.site.Conductor;
 import tideover.engine.site.NeutralEarthSwitch;
 import tideover.engine.site.Thing;
-import tideover.papers.diagram.Symbols.Mark;
+import tideover.papers.drawing.Axis;
 import tideover.papers.drawing.Ink;
 import tideover.papers.drawing.Pen;
 import tideover.papers.drawing.Pen.Anchor;
 import tideover.papers.drawing.Pen.Face;
+import tideover.papers.drawing.Symbols;
+import tideover.papers.drawing.Symbols.Mark;
 import tideover.papers.drawing.Type;
 import tideover.papers.drawing.Weight;
 

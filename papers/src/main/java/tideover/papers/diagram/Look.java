@@ -10,8 +10,8 @@ import tideover.engine.site.Fed;
 import tideover.engine.site.OperatingState;
 import tideover.engine.site.Thing;
 import tideover.engine.site.ThingId;
-import tideover.papers.diagram.Symbols.Position;
 import tideover.papers.drawing.Ink;
+import tideover.papers.drawing.Symbols.Position;
 import tideover.papers.drawing.Weight;
 
 /** How things look in one operating state, or in none: then all conductors alike and all driven contacts open. */

@@ -7,12 +7,14 @@ import tideover.engine.site.Conductor;
 import tideover.engine.site.OperatingState;
 import tideover.engine.site.ThingId;
 import tideover.papers.Stamp;
-import tideover.papers.diagram.Symbols.Mark;
-import tideover.papers.diagram.Symbols.Position;
+import tideover.papers.drawing.Axis;
 import tideover.papers.drawing.Ink;
 import tideover.papers.drawing.Pen;
 import tideover.papers.drawing.Pen.Anchor;
 import tideover.papers.drawing.Pen.Face;
+import tideover.papers.drawing.Symbols;
+import tideover.papers.drawing.Symbols.Mark;
+import tideover.papers.drawing.Symbols.Position;
 import tideover.papers.drawing.Type;
 import tideover.papers.drawing.Weight;
 

@@ -7,10 +7,12 @@ import tideover.engine.site.Isolator;
 import tideover.engine.site.OvercurrentDevice;
 import tideover.engine.site.OvercurrentKind;
 import tideover.engine.site.Supply;
-import tideover.papers.diagram.Symbols.Mark;
+import tideover.papers.drawing.Axis;
 import tideover.papers.drawing.Ink;
 import tideover.papers.drawing.Pen;
 import tideover.papers.drawing.Pen.Face;
+import tideover.papers.drawing.Symbols;
+import tideover.papers.drawing.Symbols.Mark;
 import tideover.papers.drawing.Type;
 
 /** The grid connection point with its main fuse and the point where it is isolated. */

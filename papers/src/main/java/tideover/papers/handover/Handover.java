@@ -9,6 +9,7 @@ import java.util.concurrent.FutureTask;
 import org.apache.pdfbox.pdmodel.PDDocument;
 import org.apache.pdfbox.pdmodel.PDPage;
 import org.apache.pdfbox.pdmodel.common.PDRectangle;
+import org.jspecify.annotations.Nullable;
 import tideover.engine.assessment.Assessment;
 import tideover.engine.installation.Installation;
 import tideover.engine.protection.selectivity.TimeCurrentPath;
@@ -22,11 +23,12 @@ import tideover.papers.Wording;
 import tideover.papers.curves.CurveSheet;
 import tideover.papers.diagram.Diagram;
 import tideover.papers.handover.CircuitList.Where;
+import tideover.papers.terminals.TerminalDrawing;
 import tideover.papers.wiring.Listing;
 
 /**
  * The handover file of a site: verdict, cautions, open questions, diagram, time–current sheets, circuits, currents and faults
- * in both modes, wiring lists, findings with their calculations, facts with their origin, assumptions, sources, and the letter to the grid
+ * in both modes, wiring lists, terminal drawing, findings with their calculations, facts with their origin, assumptions, sources, and the letter to the grid
  * operator where there is something to ask.
  */
 public final class Handover {
@@ -81,15 +83,22 @@ public final class Handover {
     private final Stamp stamp;
     private final List<CurveSheet> curves;
     private final List<Listing> wiring;
+    private final @Nullable TerminalPages terminals;
     private final FutureTask<Diagram> diagram;
 
     private Handover(
-            Assessment assessment, Wording wording, Stamp stamp, List<CurveSheet> curves, List<Listing> wiring) {
+            Assessment assessment,
+            Wording wording,
+            Stamp stamp,
+            List<CurveSheet> curves,
+            List<Listing> wiring,
+            @Nullable TerminalPages terminals) {
         this.assessment = assessment;
         this.wording = wording.with(assessment.installation());
         this.stamp = stamp;
         this.curves = List.copyOf(curves);
         this.wiring = List.copyOf(wiring);
+        this.terminals = terminals;
         this.diagram = new FutureTask<>(() -> Diagram.of(assessment.installation(), this.wording, stamp));
     }
 
@@ -99,19 +108,25 @@ public final class Handover {
      * @param assessment with calculations, which are printed
      */
     public static Handover of(Assessment assessment, Wording wording, Stamp stamp) {
-        return new Handover(assessment, wording, stamp, List.of(), List.of());
+        return new Handover(assessment, wording, stamp, List.of(), List.of(), null);
     }
 
     /** The same with time–current sheets in it. */
     public Handover with(List<TimeCurrentPath> paths) {
         List<CurveSheet> sheets = new ArrayList<>();
         for (TimeCurrentPath path : paths) sheets.add(CurveSheet.of(path, assessment, wording, stamp));
-        return new Handover(assessment, wording, stamp, sheets, wiring);
+        return new Handover(assessment, wording, stamp, sheets, wiring, terminals);
     }
 
     /** The same with wiring lists in it, as a chapter. */
     public Handover withWiring(List<Listing> listings) {
-        return new Handover(assessment, wording, stamp, curves, listings);
+        return new Handover(assessment, wording, stamp, curves, listings, terminals);
+    }
+
+    /** The same with a terminal drawing behind the wiring lists. */
+    public Handover with(TerminalDrawing drawing) {
+        TerminalPages pages = drawing.sheets().isEmpty() ? null : new TerminalPages(drawing);
+        return new Handover(assessment, wording, stamp, curves, wiring, pages);
     }
 
     /** The drawing in it, of no state yet. Laid out once. */
@@ -129,6 +144,7 @@ public final class Handover {
         Content content = content();
         String body = Template.in("handover.xhtml").fill(content, wording);
         if (!wiring.isEmpty()) body += WiringPages.body(wiring, wording);
+        if (terminals != null) body += terminals.body(wording);
         body += Template.in("findings.xhtml").fill(content, wording);
         OperatorLetter letter = OperatorLetter.of(assessment, wording, stamp);
         if (letter.asks()) body += letter.body();
@@ -146,8 +162,13 @@ public final class Handover {
     private void draw(PDDocument pdf) {
         Iterator<OperatingState> states = drawn().iterator();
         Iterator<CurveSheet> sheets = curves.iterator();
+        int drawnTerminals = 0;
         for (PDPage page : pdf.getPages()) {
             if (page.getMediaBox().getWidth() < SHEET_WIDTH_MM * POINTS_PER_MM - 1) continue;
+            if (!states.hasNext() && !sheets.hasNext()) {
+                if (terminals != null) terminals.paint(pdf, page, drawnTerminals++);
+                continue;
+            }
             if (!states.hasNext()) {
                 for (int side = 0; side < CURVES_ON_PAGE && sheets.hasNext(); side++)
                     sheets.next().paintOn(pdf, page, side * CurveSheet.WIDTH_MM);
@@ -253,6 +274,7 @@ public final class Handover {
         if (!wiring.isEmpty())
             contents.add(chapter("wiring", PhraseArg.count((int)
                     wiring.stream().filter(listing -> listing.size() > 0).count())));
+        if (terminals != null) contents.add(chapter("terminals", PhraseArg.count(terminals.size())));
         contents.add(chapter(
                 "findings",
                 PhraseArg.count(counts.getOrDefault(Outcome.NOT_MET, 0)),

@@ -18,9 +18,14 @@ import org.junit.jupiter.params.provider.MethodSource;
 import tideover.engine.installation.Installation;
 import tideover.engine.rules.Digest;
 import tideover.engine.site.Circuit;
+import tideover.engine.site.ControlCable;
+import tideover.engine.site.IslandSettings;
 import tideover.engine.site.Isolator;
+import tideover.engine.site.Nameplate;
 import tideover.engine.site.Notice;
 import tideover.engine.site.OperatingState;
+import tideover.engine.site.Port;
+import tideover.engine.site.PowerTerminals;
 import tideover.engine.site.Site;
 import tideover.engine.site.Thing;
 import tideover.engine.site.ThingId;
@@ -131,10 +136,19 @@ class DiagramTest {
         Wording names = WORDING.with(installation);
         List<String> drawn = new DrawnSheet(diagram(site).svg()).titles();
         for (Thing thing : installation.things())
-            // Isolators stand at their sources, under the names of those; notices are no part of the circuit.
-            if (!(thing instanceof Notice) && !(thing instanceof Isolator))
+            // Isolators stand at their sources, under the names of those; notices and control wiring are drawn
+            // elsewhere.
+            if (!(thing instanceof Notice) && !(thing instanceof Isolator) && !isControlWiring(thing))
                 assertThat(drawn).contains(names.name(thing.id()));
         assertThat(drawn).contains(names.name(ThingId.SUPPLY));
+    }
+
+    private static boolean isControlWiring(Thing thing) {
+        return thing instanceof Port
+                || thing instanceof ControlCable
+                || thing instanceof PowerTerminals
+                || thing instanceof IslandSettings
+                || thing instanceof Nameplate;
     }
 
     @ParameterizedTest

@@ -1,18 +1,17 @@
-package tideover.papers.diagram;
+package tideover.papers.drawing;
 
 import java.util.List;
 import tideover.engine.site.Conductor;
 import tideover.engine.site.LoadKind;
-import tideover.papers.drawing.Type;
 
 /**
  * Symbols after IEC 60617 (from memory). Each stands on its conductor from u = 0 to the length it returns, leads
  * included.
  */
-final class Symbols {
+public final class Symbols {
 
     /** What is marked at the fixed point of a contact. */
-    enum Mark {
+    public enum Mark {
         /** Circuit-breaker: a cross. */
         BREAKER,
         /** Isolating function and load switching: bar and small circle. */
@@ -24,20 +23,20 @@ final class Symbols {
     }
 
     /** Where a contact stands. */
-    enum Position {
+    public enum Position {
         OPEN,
         CLOSED
     }
 
-    static final double CONTACT = 8;
-    static final double FUSE = 8;
-    static final double RCD = 11;
-    static final double METER = 11;
+    public static final double CONTACT = 8;
+    public static final double FUSE = 8;
+    public static final double RCD = 11;
+    public static final double METER = 11;
 
     private Symbols() {}
 
     /** A make contact: fixed point nearer to the grid, blade hinged behind it. */
-    static double contact(Axis axis, Mark mark, Position position) {
+    public static double contact(Axis axis, Mark mark, Position position) {
         double fixed = 2.2;
         double hinge = 6;
         axis.wire(0, fixed);
@@ -63,15 +62,34 @@ final class Symbols {
         return CONTACT;
     }
 
+    /** A break contact, at rest: closed, its blade reaching past the fixed point. */
+    public static double breakContact(Axis axis) {
+        double fixed = 2.2;
+        double hinge = 6;
+        axis.wire(0, fixed);
+        axis.wire(hinge, CONTACT);
+        axis.line(hinge, 0, fixed - 0.7, 1.3);
+        axis.line(fixed, 0, fixed, 1.5);
+        return CONTACT;
+    }
+
+    /** A coil: a rectangle across the conductor. */
+    public static double coil(Axis axis) {
+        axis.wire(0, 2.6);
+        axis.line(2.6, -2.2, 5.4, -2.2, 5.4, 2.2, 2.6, 2.2, 2.6, -2.2);
+        axis.wire(5.4, CONTACT);
+        return CONTACT;
+    }
+
     /** A rectangle with the conductor through its long axis. */
-    static double fuse(Axis axis) {
+    public static double fuse(Axis axis) {
         axis.wire(0, FUSE);
         axis.line(1.3, -1, 6.7, -1, 6.7, 1, 1.3, 1, 1.3, -1);
         return FUSE;
     }
 
     /** A contact released by the current through the ring around all live conductors. */
-    static double rcd(Axis axis, Position position) {
+    public static double rcd(Axis axis, Position position) {
         contact(axis, Mark.SWITCH_DISCONNECTOR, position);
         axis.wire(CONTACT, RCD);
         axis.ellipse(9, 0, 0.75, 1.6);
@@ -80,14 +98,14 @@ final class Symbols {
     }
 
     /** The ring of a residual current device that shares the contact before it. */
-    static double residualRing(Axis axis) {
+    public static double residualRing(Axis axis) {
         axis.wire(0, 3.4);
         axis.ellipse(1.4, 0, 0.75, 1.6);
         return 3.4;
     }
 
     /** A meter of energy. */
-    static double meter(Axis axis) {
+    public static double meter(Axis axis) {
         axis.wire(0, 1.5);
         axis.wire(9.5, METER);
         axis.line(1.5, -2.6, 9.5, -2.6, 9.5, 3.4, 1.5, 3.4, 1.5, -2.6);
@@ -97,7 +115,7 @@ final class Symbols {
     }
 
     /** Square cut by a diagonal: direct current on the side of the modules, alternating on the other. */
-    static double inverter(Axis axis) {
+    public static double inverter(Axis axis) {
         double a = 9;
         axis.line(0, -a / 2, a, -a / 2, a, a / 2, 0, a / 2, 0, -a / 2);
         axis.line(0, -a / 2, a, a / 2);
@@ -107,7 +125,7 @@ final class Symbols {
         return a;
     }
 
-    static void tilde(Axis axis, double u, double v, double r) {
+    public static void tilde(Axis axis, double u, double v, double r) {
         axis.curve(
                 u - r,
                 v - 0.3 * r,
@@ -126,7 +144,7 @@ final class Symbols {
     }
 
     /** Long and thin, short and thick, twice; its conductor begins behind it. */
-    static double battery(Axis axis) {
+    public static double battery(Axis axis) {
         for (double u : new double[] {0.5, 3.3}) {
             axis.line(u, -2.6, u, 2.6);
             axis.area(u + 1.1, -1.4, u + 1.6, -1.4, u + 1.6, 1.4, u + 1.1, 1.4);
@@ -136,7 +154,7 @@ final class Symbols {
     }
 
     /** A module under two rays of light; its conductor begins behind it. */
-    static double photovoltaic(Axis axis) {
+    public static double photovoltaic(Axis axis) {
         axis.line(0, -2, 5.5, -2, 5.5, 2, 0, 2, 0, -2);
         axis.line(0, 2, 1.8, 0, 0, -2);
         for (double u : new double[] {1.7, 3.7}) {
@@ -148,7 +166,7 @@ final class Symbols {
     }
 
     /** Three shortening strokes across the end of the conductor. */
-    static double earth(Axis axis) {
+    public static double earth(Axis axis) {
         axis.wire(0, 3);
         axis.line(3, -2, 3, 2);
         axis.line(3.8, -1.3, 3.8, 1.3);
@@ -157,7 +175,7 @@ final class Symbols {
     }
 
     /** An arrow head: the network feeds from here. */
-    static double network(Axis axis) {
+    public static double network(Axis axis) {
         axis.ellipse(3, 0, 3, 3);
         tilde(axis, 3, 0, 1.7);
         axis.wire(6, 8);
@@ -165,7 +183,7 @@ final class Symbols {
     }
 
     /** Strokes that say which conductors run in one line: plain for a line, dot for N, bar for PE, both for PEN. */
-    static double strokes(Axis axis, List<Conductor> conductors) {
+    public static double strokes(Axis axis, List<Conductor> conductors) {
         double u = 1;
         for (Conductor conductor : conductors) {
             axis.line(u - 0.5, -1.2, u + 0.7, 1.4);
@@ -179,7 +197,7 @@ final class Symbols {
     }
 
     /** What a circuit feeds, at the end of its conductor; 5.5 mm long. */
-    static double load(Axis axis, LoadKind kind) {
+    public static double load(Axis axis, LoadKind kind) {
         switch (kind) {
             case SOCKETS -> {
                 axis.wire(0, 2.6);

@@ -1,17 +1,13 @@
-package tideover.papers.diagram;
-
-import tideover.papers.drawing.Ink;
-import tideover.papers.drawing.Pen;
-import tideover.papers.drawing.Weight;
+package tideover.papers.drawing;
 
 /**
  * A conductor seen along its way: u runs from the grid onwards, v to its left. Symbols are drawn once and stand on
  * conductors that run to the right or upwards.
  */
-final class Axis {
+public final class Axis {
 
     /** Which way the conductor runs on the sheet. */
-    enum Way {
+    public enum Way {
         RIGHT,
         UP
     }
@@ -23,7 +19,7 @@ final class Axis {
     private final Ink ink;
     private final Weight weight;
 
-    Axis(Pen pen, double x, double y, Way way, Ink ink, Weight weight) {
+    public Axis(Pen pen, double x, double y, Way way, Ink ink, Weight weight) {
         this.pen = pen;
         this.x = x;
         this.y = y;
@@ -33,7 +29,7 @@ final class Axis {
     }
 
     /** The same conductor from a point further on. */
-    Axis at(double u) {
+    public Axis at(double u) {
         return new Axis(pen, x(u, 0), y(u, 0), way, ink, weight);
     }
 
@@ -55,30 +51,30 @@ final class Axis {
     }
 
     /** The conductor itself, in its own weight. */
-    void wire(double from, double to) {
+    public void wire(double from, double to) {
         if (to > from) pen.line(ink, weight, placed(from, 0, to, 0));
     }
 
     /** A part of a symbol; keeps the dashes of a dead conductor away from small figures. */
-    void line(double... uv) {
+    public void line(double... uv) {
         pen.line(ink, symbolWeight(), placed(uv));
     }
 
-    void area(double... uv) {
+    public void area(double... uv) {
         pen.area(ink, placed(uv));
     }
 
-    void curve(double... uv) {
+    public void curve(double... uv) {
         pen.curve(ink, symbolWeight(), placed(uv));
     }
 
-    void ellipse(double u, double v, double ru, double rv) {
+    public void ellipse(double u, double v, double ru, double rv) {
         boolean right = way == Way.RIGHT;
         pen.ellipse(ink, symbolWeight(), x(u, v), y(u, v), right ? ru : rv, right ? rv : ru);
     }
 
     /** A filled disc. */
-    void dot(double u, double v, double r) {
+    public void dot(double u, double v, double r) {
         double[] ring = new double[24];
         for (int i = 0; i < 12; i++) {
             ring[2 * i] = u + r * Math.cos(Math.PI * i / 6);
@@ -88,7 +84,7 @@ final class Axis {
     }
 
     /** Text centred on a point of the symbol. */
-    void text(double u, double v, double size, String text) {
+    public void text(double u, double v, double size, String text) {
         pen.text(ink, Pen.Face.REGULAR, size, Pen.Anchor.MIDDLE, x(u, v), y(u, v) + size * 0.34, text);
     }
 
