@@ -56,11 +56,17 @@ public final class Dictionary {
         for (Mistake mistake : mistakes) {
             boolean fits = true;
             for (Observation each : seen)
-                fits &= shown[mistake.index()][each.reading().index()]
-                        == each.shown().ordinal();
+                fits &= isUntold(mistake, each.reading())
+                        || shown[mistake.index()][each.reading().index()]
+                                == each.shown().ordinal();
             if (fits) found.add(mistake);
         }
         return found;
+    }
+
+    /** A core is lifted when lines and neutrals have been found right: what it shows with a mistake in these is not told. */
+    private static boolean isUntold(Mistake mistake, PlannedReading reading) {
+        return reading.lifted() != null && !mistake.defect().power().isNone();
     }
 
     /** Whether the healthy house shows exactly what was seen. */
@@ -80,7 +86,7 @@ public final class Dictionary {
         Suggestion best = null;
         double most = 0;
         for (PlannedReading reading : run.procedure().readings()) {
-            if (without.contains(reading)) continue;
+            if (without.contains(reading) || left.stream().anyMatch(mistake -> isUntold(mistake, reading))) continue;
             int[] counts = new int[Shown.values().length];
             for (Mistake mistake : left) counts[shown[mistake.index()][reading.index()]]++;
             double gain = bits(counts, left.size()) / effort(reading);

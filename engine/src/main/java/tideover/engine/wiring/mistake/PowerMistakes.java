@@ -26,7 +26,7 @@ import tideover.engine.wiring.net.Joints;
 /** Mistakes in lines, neutrals and protective conductors: cable by cable, then the links. */
 final class PowerMistakes {
 
-    /** A neutral bar, or one side of the switch. @param node its node */
+    /** A neutral bar, or one side of the switch. */
     private record Bar(ThingId thing, String side, int node) {}
 
     private final Installation installation;

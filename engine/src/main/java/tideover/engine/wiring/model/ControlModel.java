@@ -43,7 +43,7 @@ final class ControlModel {
     /** A port that gives the extra-low voltage. */
     record Supply(ControlPort port, int plus, int minus) {}
 
-    /** An input of an inverter. @param second common, reference, or -1 */
+    /** An input of an inverter; its second node is its common or reference, or -1. */
     record Input(ControlPort port, int node, int second) {}
 
     ControlModel(ControlNet wiring, List<ThingId> devices) {

@@ -141,7 +141,7 @@ public final class Machine {
 
     /** Who is told how long each condition lasts. */
     interface Watcher {
-        /** @param seconds until the next event; infinite where it came to rest */
+        /** Told once for each time between two events; it is infinite where the run came to rest. */
         void during(Machine machine, double seconds);
     }
 

@@ -99,7 +99,7 @@ public final class PowerReadings {
         return isEarthed ? 3 : -1;
     }
 
-    /** What a meter shows from a line to its measuring neutral. @param index the meter's place among the meters */
+    /** What a meter shows from a line to its measuring neutral; its index is its place among the meters. */
     public Reading metered(ThingId meter, int index, Conductor line) {
         int a = installation.node(meter, Terminals.INCOMING, line);
         int b = tideover.engine.wiring.net.PowerNet.measuringTerminal(installation, index);

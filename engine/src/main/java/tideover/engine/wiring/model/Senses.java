@@ -31,8 +31,6 @@ import tideover.engine.wiring.net.SwitchingNet;
 /** What devices perceive: inputs, coils, the bus, and the voltages at their terminals. One for a house, whatever is wrong. */
 final class Senses {
 
-    private static final Conductor[] LINES = {Conductor.L1, Conductor.L2, Conductor.L3};
-
     private final HouseModel model;
     private final ControlModel control;
     private final Map<ThingId, Feed> feeds = new HashMap<>();

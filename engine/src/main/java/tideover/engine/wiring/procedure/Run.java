@@ -1,19 +1,19 @@
 package tideover.engine.wiring.procedure;
 
+import static java.util.Objects.requireNonNull;
+
 import java.util.ArrayList;
 import java.util.BitSet;
 import java.util.EnumMap;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
-import org.jspecify.annotations.Nullable;
 import tideover.engine.installation.control.Wire;
 import tideover.engine.wiring.model.Defect;
 import tideover.engine.wiring.model.HouseModel;
 import tideover.engine.wiring.model.Machine;
 import tideover.engine.wiring.model.Machine.Until;
 import tideover.engine.wiring.model.Shown;
-import tideover.engine.wiring.model.Surroundings;
 import tideover.engine.wiring.net.Edit;
 import tideover.engine.wiring.net.Nets;
 import tideover.engine.wiring.net.Potential;
@@ -73,7 +73,14 @@ public final class Run {
         for (Step step : procedure.steps())
             for (int reading : step.readings()) stepsOf.get(reading).add(step.index());
         expected = new byte[procedure.readings().size()];
-        read(Defect.NONE, expected, null);
+        Machine machine = model.machine(Defect.NONE);
+        for (Situation situation : Situation.values()) {
+            situation.enter(machine);
+            healthyNets.put(situation, machine.nets());
+            Group group = groups.get(situation);
+            if (group != null) takeAll(group, machine, expected);
+        }
+        for (Group group : withoutCore) takeAll(group, lifted(Defect.NONE, group), expected);
     }
 
     /** The healthy run of a procedure. */
@@ -99,7 +106,16 @@ public final class Run {
     /** What every reading shows with a defect, in the order of the readings. */
     public byte[] readings(Defect defect) {
         byte[] shown = new byte[expected.length];
-        read(defect, shown, expected);
+        Machine machine = model.machine(defect);
+        for (Situation situation : Situation.values()) {
+            situation.enter(machine);
+            Group group = groups.get(situation);
+            if (group != null) take(group, machine, requireNonNull(healthyNets.get(situation)), shown);
+        }
+        for (Group group : withoutCore) {
+            if (defect.power().isNone()) takeAll(group, lifted(defect, group), shown);
+            else copy(group, shown);
+        }
         return shown;
     }
 
@@ -122,57 +138,52 @@ public final class Run {
         return false;
     }
 
-    private void read(Defect defect, byte[] into, byte @Nullable [] healthy) {
-        Machine machine = model.machine(defect);
-        for (Situation situation : Situation.values()) {
-            situation.enter(machine);
-            Group group = groups.get(situation);
-            if (healthy == null) healthyNets.put(situation, machine.nets());
-            if (group != null) read(group, machine, into, healthy, situation);
-        }
-        for (Group group : withoutCore) {
-            boolean isOfPowerOnly = healthy != null
-                    && defect.control().isNone()
-                    && defect.failures().isEmpty()
-                    && defect.ports().isEmpty()
-                    && defect.buses().isEmpty();
-            if (isOfPowerOnly) {
-                // A core more or less says nothing new about lines and neutrals.
-                copy(group.power, healthy, into);
-                copy(group.other, healthy, into);
-                continue;
-            }
-            Defect both = new Defect(
-                    defect.power(),
-                    defect.control().and(group.lifted),
-                    defect.failures(),
-                    defect.ports(),
-                    defect.buses());
-            Machine lifted = model.machine(both);
-            lifted.run(Surroundings.IN_SERVICE.withBreakers(false), Until.AT_REST);
-            lifted.run(Surroundings.IN_SERVICE.withBreakers(false).withGrid(false), Until.AT_REST);
-            read(group, lifted, into, null, Situation.ISLAND_UNLOADED);
-        }
+    /**
+     * The loss of the grid with one more core lifted. It is tried when lines and neutrals have been found right, so it
+     * tells nothing of mistakes in these.
+     */
+    private Machine lifted(Defect defect, Group group) {
+        Machine machine = model.machine(new Defect(
+                defect.power(), defect.control().and(group.lifted), defect.failures(), defect.ports(), defect.buses()));
+        machine.run(Situation.CONNECTED_UNLOADED.surroundings(), Until.AT_REST);
+        machine.run(Situation.ISLAND_UNLOADED.surroundings(), Until.AT_REST);
+        return machine;
     }
 
-    private void read(Group group, Machine machine, byte[] into, byte @Nullable [] healthy, Situation situation) {
-        Nets planned = healthyNets.get(situation);
+    private static void takeAll(Group group, Machine machine, byte[] into) {
+        for (Cluster cluster : group.clusters.values()) take(cluster.readings(), machine, into);
+        take(group.power, machine, into);
+        take(group.other, machine, into);
+    }
+
+    /** What stands as in the healthy house reads as there. */
+    private void take(Group group, Machine machine, Nets healthy, byte[] into) {
         Nets nets = machine.nets();
-        if (healthy != null && nets == planned) {
-            copy(group.power, healthy, into);
-            for (Cluster cluster : group.clusters.values()) copy(cluster.readings(), healthy, into);
+        if (nets == healthy) {
+            for (Cluster cluster : group.clusters.values()) copy(cluster.readings(), into);
+            copy(group.power, into);
         } else {
-            boolean isEarthedAlike = healthy != null
-                    && planned != null
-                    && nets.links(Potential.System.GRID) == planned.links(Potential.System.GRID)
-                    && nets.links(Potential.System.ISLAND) == planned.links(Potential.System.ISLAND);
+            boolean isEarthedAlike = nets.links(Potential.System.GRID) == healthy.links(Potential.System.GRID)
+                    && nets.links(Potential.System.ISLAND) == healthy.links(Potential.System.ISLAND);
             for (Cluster cluster : group.clusters.values())
-                if (isEarthedAlike && nets.hasPotentialsOf(planned, cluster.terminals().nodes))
-                    copy(cluster.readings(), healthy, into);
+                if (isEarthedAlike && nets.hasPotentialsOf(healthy, cluster.terminals().nodes))
+                    copy(cluster.readings(), into);
                 else take(cluster.readings(), machine, into);
             take(group.power, machine, into);
         }
         take(group.other, machine, into);
+    }
+
+    private void copy(Group group, byte[] into) {
+        copy(group.power, into);
+        copy(group.other, into);
+    }
+
+    private void copy(List<PlannedReading> readings, byte[] into) {
+        for (int i = 0; i < readings.size(); i++) {
+            int index = readings.get(i).index();
+            into[index] = expected[index];
+        }
     }
 
     private static void take(List<PlannedReading> readings, Machine machine, byte[] into) {
@@ -180,10 +191,6 @@ public final class Run {
             PlannedReading planned = readings.get(i);
             into[planned.index()] = value(planned, machine);
         }
-    }
-
-    private static void copy(List<PlannedReading> readings, byte[] from, byte[] into) {
-        for (PlannedReading planned : readings) into[planned.index()] = from[planned.index()];
     }
 
     private static byte value(PlannedReading planned, Machine machine) {

@@ -8,46 +8,57 @@ import tideover.engine.wiring.model.Surroundings.ByHand;
 /** How the house stands while readings are taken, in the order in which a commissioning comes through them. */
 public enum Situation {
     /** Isolated and dead, switches at rest, breakers off. */
-    DEAD(Surroundings.NOTHING),
+    DEAD,
     /** Dead, the residual current devices of groups off. */
-    DEAD_RCDS_OFF(Surroundings.NOTHING.withRcds(false)),
+    DEAD_RCDS_OFF,
     /** Dead, breakers on. */
-    DEAD_BREAKERS_ON(Surroundings.NOTHING.withBreakers(true)),
+    DEAD_BREAKERS_ON,
     /** Dead, the islanding switch closed by hand. */
-    DEAD_SWITCH_CLOSED(Surroundings.NOTHING.withByHand(ByHand.SWITCH_CLOSED)),
+    DEAD_SWITCH_CLOSED,
     /** Dead, the neutral–earth switch closed by hand. */
-    DEAD_LINK_CLOSED(Surroundings.NOTHING.withByHand(ByHand.LINK_CLOSED)),
+    DEAD_LINK_CLOSED,
     /** Connected, all outgoing breakers off. */
-    CONNECTED_UNLOADED(live().withBreakers(false)),
+    CONNECTED_UNLOADED,
     /** The grid's three lines opened, its neutral left on. */
-    ISLAND_UNLOADED(live().withBreakers(false).withGrid(false)),
+    ISLAND_UNLOADED,
     /** The lines closed again, during the observation time. */
-    WAITING_UNLOADED(live().withBreakers(false)),
+    WAITING_UNLOADED,
     /** After the observation time. */
-    RETURNED_UNLOADED(live().withBreakers(false)),
+    RETURNED_UNLOADED,
     /** The lines opened, the battery empty. */
-    DARK(live().withBreakers(false).withGrid(false).withEnergy(false)),
+    DARK,
     /** By-passed by hand, the inverter switched off. */
-    BY_PASSED(live().withBreakers(false).withInverters(false).withByPass(true)),
+    BY_PASSED,
     /** By-passed by hand, the inverter left switched on. */
-    BY_PASSED_INVERTER_ON(live().withBreakers(false).withByPass(true)),
+    BY_PASSED_INVERTER_ON,
     /** Connected, breakers on. */
-    CONNECTED(live()),
+    CONNECTED,
     /** The lines opened, breakers on. */
-    ISLAND(live().withGrid(false)),
+    ISLAND,
     /** The lines closed again, breakers on. */
-    WAITING(live()),
+    WAITING,
     /** After the observation time, breakers on. */
-    RETURNED(live());
+    RETURNED;
 
-    private final Surroundings surroundings;
-
-    Situation(Surroundings surroundings) {
-        this.surroundings = surroundings;
-    }
-
-    private static Surroundings live() {
-        return Surroundings.IN_SERVICE;
+    /** What surrounds the house then. */
+    public Surroundings surroundings() {
+        return switch (this) {
+            case DEAD -> Surroundings.NOTHING;
+            case DEAD_RCDS_OFF -> Surroundings.NOTHING.withRcds(false);
+            case DEAD_BREAKERS_ON -> Surroundings.NOTHING.withBreakers(true);
+            case DEAD_SWITCH_CLOSED -> Surroundings.NOTHING.withByHand(ByHand.SWITCH_CLOSED);
+            case DEAD_LINK_CLOSED -> Surroundings.NOTHING.withByHand(ByHand.LINK_CLOSED);
+            case CONNECTED_UNLOADED, WAITING_UNLOADED, RETURNED_UNLOADED -> Surroundings.IN_SERVICE.withBreakers(false);
+            case ISLAND_UNLOADED -> Surroundings.IN_SERVICE.withBreakers(false).withGrid(false);
+            case DARK ->
+                Surroundings.IN_SERVICE.withBreakers(false).withGrid(false).withEnergy(false);
+            case BY_PASSED ->
+                Surroundings.IN_SERVICE.withBreakers(false).withInverters(false).withByPass(true);
+            case BY_PASSED_INVERTER_ON ->
+                Surroundings.IN_SERVICE.withBreakers(false).withByPass(true);
+            case CONNECTED, WAITING, RETURNED -> Surroundings.IN_SERVICE;
+            case ISLAND -> Surroundings.IN_SERVICE.withGrid(false);
+        };
     }
 
     /** Whether nothing has voltage. */
@@ -57,11 +68,12 @@ public enum Situation {
 
     /** Brings a machine here from the situation before. A lock-out is reset once. */
     void enter(Machine machine) {
-        if (this == DARK) machine.run(surroundings.withEnergy(true), Until.AT_REST);
+        if (this == DARK) machine.run(surroundings().withEnergy(true), Until.AT_REST);
         boolean waits = this == WAITING_UNLOADED || this == WAITING;
         boolean returns = this == RETURNED_UNLOADED || this == RETURNED;
-        Surroundings next =
-                returns || this == ISLAND_UNLOADED || this == ISLAND ? surroundings : surroundings.withReset();
+        Surroundings next = returns || this == ISLAND_UNLOADED || this == ISLAND
+                ? surroundings()
+                : surroundings().withReset();
         machine.run(next, waits ? Until.OBSERVING : Until.AT_REST);
     }
 }
