@@ -33,6 +33,8 @@ import tideover.engine.site.AcceptedAdvice;
 import tideover.engine.site.Site;
 import tideover.engine.starting.StartingChecks;
 import tideover.engine.starting.StartingStudies;
+import tideover.engine.wiring.hazard.WiringChecks;
+import tideover.engine.wiring.hazard.WiringStudies;
 
 /** Judges sites: resolve, study, check, sum up. Holds the tables and nothing of any site. */
 public final class Assessor {
@@ -44,14 +46,25 @@ public final class Assessor {
         this.tables = tables;
     }
 
-    /** Judges a site by a rule book. */
+    /** Judges a site by a rule book, slow studies included. */
     public Assessment assess(Site site, RuleBook rules) {
-        return assess(site, rules, Judging.Calculations.NOT_KEPT);
+        return assess(site, rules, Judging.Calculations.NOT_KEPT, Depth.WHOLE);
+    }
+
+    /** Judges what needs no slow study: enough to answer an edit at once; the findings on wiring come later. */
+    public Assessment assessAtOnce(Site site, RuleBook rules) {
+        return assess(site, rules, Judging.Calculations.NOT_KEPT, Depth.AT_ONCE);
     }
 
     /** Judges a site by a rule book and keeps the lines behind each finding. */
     public Assessment explain(Site site, RuleBook rules) {
-        return assess(site, rules, Judging.Calculations.KEPT);
+        return assess(site, rules, Judging.Calculations.KEPT, Depth.WHOLE);
+    }
+
+    /** How much is judged. */
+    private enum Depth {
+        AT_ONCE,
+        WHOLE
     }
 
     /** Every check there is, in the order in which they are best read. */
@@ -69,6 +82,7 @@ public final class Assessor {
         all.addAll(SelectivityChecks.all());
         all.addAll(StartingChecks.all());
         all.addAll(ShortCircuitChecks.all());
+        all.addAll(WiringChecks.all());
         return List.copyOf(all);
     }
 
@@ -83,7 +97,7 @@ public final class Assessor {
                 assessment.installation(), tables, assessment.studies().faults());
     }
 
-    private Assessment assess(Site site, RuleBook rules, Judging.Calculations calculations) {
+    private Assessment assess(Site site, RuleBook rules, Judging.Calculations calculations, Depth depth) {
         Studies studies = studies(site, rules);
         Installation installation = studies.installation();
         Judging judging = new Judging(rules, installation.origins(), installation::assumedWiring, calculations);
@@ -106,6 +120,10 @@ public final class Assessor {
         StartingStudies starting = new StartingStudies(installation, studies.demand(), studies.starts());
         for (Check<StartingStudies> check : StartingChecks.all()) judging.apply(check, starting);
         for (Check<ProtectionStudies> check : ShortCircuitChecks.all()) judging.apply(check, protection);
+        if (depth == Depth.WHOLE) {
+            WiringStudies wiring = new WiringStudies(installation);
+            for (Check<WiringStudies> check : WiringChecks.all()) judging.apply(check, wiring);
+        }
         List<Finding> findings = accepted(judging.findings(), site.plan().accepted());
         findings.sort((a, b) -> a.key().compareTo(b.key()));
         return new Assessment(studies, rules, findings, Verdict.of(findings), judging.calculations());

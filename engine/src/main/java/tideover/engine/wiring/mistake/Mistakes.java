@@ -23,6 +23,13 @@ public final class Mistakes {
         return List.copyOf(mistakes.all);
     }
 
+    /** The failures alone. */
+    public static List<Mistake> failures(HouseModel model) {
+        Mistakes mistakes = new Mistakes();
+        if (model.findLeader().isPresent()) new Failures(model, mistakes).list();
+        return List.copyOf(mistakes.all);
+    }
+
     void add(MistakeKind kind, ThingId place, List<String> details, ThingId other, Defect defect) {
         all.add(new Mistake(all.size(), kind, place, details, other, defect));
     }

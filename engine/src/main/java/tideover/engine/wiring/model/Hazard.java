@@ -3,21 +3,21 @@ package tideover.engine.wiring.model;
 /** What must never be, or not for longer than a transition allows. */
 public enum Hazard {
     /** The island source has voltage on the grid side. */
-    BACKFEED("hazard.backfeedS"),
+    BACKFEED("wiring.backfeedS"),
     /** Switch closed while the island source forms a voltage out of step with the live grid. */
-    OUT_OF_STEP("hazard.outOfStepS"),
+    OUT_OF_STEP("wiring.outOfStepS"),
     /** A live neutral has no connection to earth. */
-    NO_LINK("hazard.noLinkS"),
+    NO_LINK("wiring.noLinkS"),
     /** A live neutral has two connections to earth. */
-    SEVERAL_LINKS("hazard.severalLinksS"),
+    SEVERAL_LINKS("wiring.severalLinksS"),
     /** Lines are live while the neutral is interrupted. */
-    NEUTRAL_OPEN("hazard.neutralOpenS"),
+    NEUTRAL_OPEN("wiring.neutralOpenS"),
     /** A load is fed by one source and its neutral belongs to another, or is an earth. */
-    NEUTRAL_CROSSED("hazard.neutralCrossedS"),
+    NEUTRAL_CROSSED("wiring.neutralCrossedS"),
     /** Lines are live while the protective conductor is interrupted. */
-    PROTECTIVE_OPEN("hazard.protectiveOpenS"),
+    PROTECTIVE_OPEN("wiring.protectiveOpenS"),
     /** A protective conductor has the voltage of a line. */
-    PROTECTIVE_LIVE("hazard.protectiveLiveS");
+    PROTECTIVE_LIVE("wiring.protectiveLiveS");
 
     private final String limit;
 
