@@ -101,32 +101,28 @@ public final class Assessor {
         Studies studies = studies(site, rules);
         Installation installation = studies.installation();
         Judging judging = new Judging(rules, installation.origins(), installation::assumedWiring, calculations);
-        for (Check<Installation> check : InstallationChecks.all()) judging.apply(check, installation);
-        for (Check<Installation> check : StorageChecks.all()) judging.apply(check, installation);
+        judge(InstallationChecks.all(), installation, judging);
+        judge(StorageChecks.all(), installation, judging);
         ControlNet control = ControlNet.of(installation);
-        ControlWiring wiring = ControlWiring.of(installation, control);
-        for (Check<ControlWiring> check : ControlChecks.all()) judging.apply(check, wiring);
-        BusStudies bus = BusStudies.of(control);
-        for (Check<BusStudies> check : BusChecks.all()) judging.apply(check, bus);
-        NetworkStudies network = new NetworkStudies(installation, studies.demand());
-        for (Check<NetworkStudies> check : NetworkChecks.all()) judging.apply(check, network);
-        FlowStudies flows = new FlowStudies(installation, studies.flow());
-        for (Check<FlowStudies> check : HouseChecks.all()) judging.apply(check, flows);
+        judge(ControlChecks.all(), ControlWiring.of(installation, control), judging);
+        judge(BusChecks.all(), BusStudies.of(control), judging);
+        judge(NetworkChecks.all(), new NetworkStudies(installation, studies.demand()), judging);
+        judge(HouseChecks.all(), new FlowStudies(installation, studies.flow()), judging);
         ProtectionStudies protection = new ProtectionStudies(installation, tables, studies.demand(), studies.faults());
-        for (Check<ProtectionStudies> check : ResidualChecks.all()) judging.apply(check, protection);
-        for (Check<ProtectionStudies> check : ProtectionChecks.all()) judging.apply(check, protection);
-        for (Check<ProtectionStudies> check : OverloadChecks.all()) judging.apply(check, protection);
-        for (Check<ProtectionStudies> check : SelectivityChecks.all()) judging.apply(check, protection);
-        StartingStudies starting = new StartingStudies(installation, studies.demand(), studies.starts());
-        for (Check<StartingStudies> check : StartingChecks.all()) judging.apply(check, starting);
-        for (Check<ProtectionStudies> check : ShortCircuitChecks.all()) judging.apply(check, protection);
-        if (depth == Depth.WHOLE) {
-            WiringStudies wiring = new WiringStudies(installation);
-            for (Check<WiringStudies> check : WiringChecks.all()) judging.apply(check, wiring);
-        }
+        judge(ResidualChecks.all(), protection, judging);
+        judge(ProtectionChecks.all(), protection, judging);
+        judge(OverloadChecks.all(), protection, judging);
+        judge(SelectivityChecks.all(), protection, judging);
+        judge(StartingChecks.all(), new StartingStudies(installation, studies.demand(), studies.starts()), judging);
+        judge(ShortCircuitChecks.all(), protection, judging);
+        if (depth == Depth.WHOLE) judge(WiringChecks.all(), new WiringStudies(installation), judging);
         List<Finding> findings = accepted(judging.findings(), site.plan().accepted());
         findings.sort((a, b) -> a.key().compareTo(b.key()));
         return new Assessment(studies, rules, findings, Verdict.of(findings), judging.calculations());
+    }
+
+    private static <S> void judge(List<Check<S>> checks, S subject, Judging judging) {
+        for (Check<S> check : checks) judging.apply(check, subject);
     }
 
     private static List<Finding> accepted(List<Finding> findings, List<AcceptedAdvice> accepted) {

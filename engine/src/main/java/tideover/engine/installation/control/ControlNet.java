@@ -47,6 +47,11 @@ public final class ControlNet {
         return net;
     }
 
+    /** No control wiring at all. */
+    public static ControlNet none() {
+        return new ControlNet();
+    }
+
     private void add(Port port) {
         ports.put(port.id(), port);
         List<String> names = port.terminals();

@@ -15,6 +15,7 @@ import tideover.engine.rules.Limit;
 import tideover.engine.site.FactId;
 import tideover.engine.site.ThingId;
 import tideover.engine.wiring.mistake.Mistake;
+import tideover.engine.wiring.mistake.MistakeKind;
 import tideover.engine.wiring.model.Hazard;
 import tideover.engine.wiring.model.HazardSearch.Exposure;
 import tideover.engine.wiring.model.HazardSearch.Reached;
@@ -44,9 +45,12 @@ final class FailureCheck implements Check<WiringStudies> {
         Optional<Limit> limit = judging.limit(LIMIT);
         List<FactId> missing = studies.missing();
         Map<ThingId, Optional<Found>> places = new LinkedHashMap<>();
-        for (Mistake failure : studies.failures())
+        for (Mistake failure : studies.failures()) {
+            // A main contact that reports closed and does not conduct is found by measuring only.
+            if (failure.kind() == MistakeKind.INTERRUPTED) continue;
             if (limit.isEmpty() || !missing.isEmpty()) places.put(failure.place(), Optional.empty());
             else places.merge(failure.place(), find(studies, failure, judging), (a, b) -> a.isPresent() ? a : b);
+        }
         places.forEach((place, found) -> {
             Judging.Draft draft = judging.at(place);
             if (limit.isEmpty()) draft.openForLimit(LIMIT);
@@ -70,8 +74,11 @@ final class FailureCheck implements Check<WiringStudies> {
                     judging.limit(hazard.limit()).map(Limit::requireNumber).orElse(0.0);
             double longestS = reached.find(hazard).map(Exposure::longestS).orElse(0.0);
             if (longestS > allowedS
-                    && studies.healthy().find(hazard).map(Exposure::longestS).orElse(0.0) <= allowedS)
-                return Optional.of(new Found(failure, hazard));
+                    && studies.withIdealControl()
+                                    .find(hazard)
+                                    .map(Exposure::longestS)
+                                    .orElse(0.0)
+                            <= allowedS) return Optional.of(new Found(failure, hazard));
         }
         return Optional.empty();
     }

@@ -13,6 +13,7 @@ import tideover.engine.rules.Unit;
 import tideover.engine.site.ControlPort;
 import tideover.engine.site.FactId;
 import tideover.engine.site.IslandingSwitch;
+import tideover.engine.site.ThingId;
 import tideover.engine.wiring.model.Hazard;
 import tideover.engine.wiring.model.HazardSearch.Exposure;
 
@@ -42,23 +43,34 @@ final class HazardCheck implements Check<WiringStudies> {
         List<FactId> missing = studies.missing();
         if (limit.isEmpty()) draft.openForLimit(hazard.limit());
         else if (!missing.isEmpty()) draft.by(limit.get()).openFor(missing);
-        else conclude(draft.by(limit.get()), studies, limit.get().requireNumber());
+        else conclude(draft.by(limit.get()), studies, limit.get().requireNumber(), place.id());
     }
 
-    private void conclude(Judging.Draft draft, WiringStudies studies, double limitS) {
+    private void conclude(Judging.Draft draft, WiringStudies studies, double limitS, ThingId place) {
         Optional<Exposure> found = studies.healthy().find(hazard);
         double longestS = found.map(Exposure::longestS).orElse(0.0);
-        draft.measure(longestS, limitS, Unit.S);
+        if (longestS > limitS && isOfOthers(studies, limitS)) return;
+        if (Double.isFinite(longestS)) draft.measure(longestS, limitS, Unit.S);
         if (found.isEmpty()) draft.met("wiring.hazard.never", word(hazard));
         else if (longestS <= limitS)
             draft.met("wiring.hazard.brief", word(hazard), amount(longestS, Unit.S), word(last(found.get())));
+        else if (Double.isInfinite(longestS))
+            draft.notMet("wiring.hazard.stays", word(hazard), word(last(found.get())), name(place));
         else
             draft.notMet(
                     "wiring.hazard.reached",
                     word(hazard),
                     amount(longestS, Unit.S),
                     word(last(found.get())),
-                    name(studies.installation().islandingSwitches().get(0).id()));
+                    name(place));
+    }
+
+    /** What happens even with ideal control is a matter of lines, neutrals and links. */
+    private boolean isOfOthers(WiringStudies studies, double limitS) {
+        return studies.withIdealControl()
+                .find(hazard)
+                .filter(exposure -> exposure.longestS() > limitS)
+                .isPresent();
     }
 
     private static Enum<?> last(Exposure exposure) {

@@ -8,8 +8,9 @@ import tideover.engine.wiring.model.Hazard;
 /** The checks of this package, in the order in which they are best read. */
 public final class WiringChecks {
 
+    /** Neutrals interrupted or crossed come with positions that the checks of installation judge state by state. */
     private static final List<Hazard> JUDGED =
-            List.of(Hazard.BACKFEED, Hazard.OUT_OF_STEP, Hazard.NO_LINK, Hazard.SEVERAL_LINKS, Hazard.NEUTRAL_OPEN);
+            List.of(Hazard.BACKFEED, Hazard.OUT_OF_STEP, Hazard.NO_LINK, Hazard.SEVERAL_LINKS);
 
     private WiringChecks() {}
 

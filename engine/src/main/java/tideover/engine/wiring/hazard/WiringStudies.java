@@ -15,6 +15,7 @@ import tideover.engine.wiring.mistake.Mistake;
 import tideover.engine.wiring.mistake.Mistakes;
 import tideover.engine.wiring.model.Defect;
 import tideover.engine.wiring.model.HazardSearch;
+import tideover.engine.wiring.model.HazardSearch.Happening;
 import tideover.engine.wiring.model.HazardSearch.Reached;
 import tideover.engine.wiring.model.HazardSearch.When;
 import tideover.engine.wiring.model.HouseModel;
@@ -25,6 +26,7 @@ public final class WiringStudies {
     private final Installation installation;
     private @Nullable HouseModel model;
     private @Nullable Reached healthy;
+    private @Nullable Reached ideal;
 
     public WiringStudies(Installation installation) {
         this.installation = installation;
@@ -42,6 +44,17 @@ public final class WiringStudies {
         return known;
     }
 
+    /**
+     * All that could be reached if every switching device did at once what it should: what happens even then is a matter of
+     * lines, neutrals and links, which other checks judge.
+     */
+    Reached withIdealControl() {
+        Reached known = ideal;
+        if (known == null)
+            ideal = known = HazardSearch.search(HouseModel.withIdealControl(installation), Defect.NONE, When.ANY_TIME);
+        return known;
+    }
+
     /** All that the healthy house can reach. */
     public Reached healthy() {
         Reached known = healthy;
@@ -56,7 +69,7 @@ public final class WiringStudies {
 
     /** All that can be reached with one failure. */
     Reached with(Mistake failure) {
-        return HazardSearch.search(model(), failure.defect(), When.AT_REST);
+        return HazardSearch.search(model(), failure.defect(), When.AT_REST, Happening.BY_ITSELF);
     }
 
     /** Whether there is an island and every switching device of it is moved by something that is stated. */

@@ -19,10 +19,10 @@ import org.jspecify.annotations.Nullable;
 public final class HazardSearch {
 
     /** Moments after which a search is given up; no house of the examples needs a tenth of it. */
-    private static final int MOST_MOMENTS = 60_000;
+    private static final int MOST_MOMENTS = 20_000;
 
-    /** What lasts so long stays: no changeover takes a tenth of it [s]. */
-    private static final double STAYS_S = 3600;
+    /** What lasts so long stays, for all that a limit could say: each allows a fraction of a second [s]. */
+    private static final double STAYS_S = 2;
 
     private HazardSearch() {}
 
@@ -42,13 +42,18 @@ public final class HazardSearch {
         ENERGY_BACK,
         BY_PASS_CLOSED,
         BY_PASS_OPENED,
-        RESET
+        RESET;
+
+        /** All that can happen. */
+        public static final Set<Happening> ALL = Set.of(values());
+        /** All that can happen without somebody at the by-pass, who reads the position indicators first. */
+        public static final Set<Happening> BY_ITSELF = Set.of(GRID_LOST, GRID_BACK, ENERGY_GONE, ENERGY_BACK, RESET);
     }
 
     /**
      * How a hazard comes about.
      *
-     * @param longestS   longest time without interruption, infinite where it stays [s]
+     * @param longestS   longest time without interruption, infinite where it stays for seconds or for good [s]
      * @param phase      what the inverter is about meanwhile
      * @param happenings what led to it, beginning in service
      */
@@ -90,6 +95,11 @@ public final class HazardSearch {
 
     /** Searches with a defect or, with {@link Defect#NONE}, in the healthy house. */
     public static Reached search(HouseModel model, Defect defect, When when) {
+        return search(model, defect, when, Happening.ALL);
+    }
+
+    /** Searches where only some things happen. */
+    public static Reached search(HouseModel model, Defect defect, When when, Set<Happening> possible) {
         Places places = model.places();
         Map<Hazard, Exposure> exposures = new EnumMap<>(Hazard.class);
         Machine start = model.machine(defect);
@@ -105,6 +115,10 @@ public final class HazardSearch {
             moments++;
             double next = machine.nextEvent();
             int hazards = places.hazards(machine.nets(), machine.live());
+            if (machine.wasOutOfStep()) {
+                Exposure blow = new Exposure(model.shutOffTimeS(), machine.phase(), branch.happenings());
+                exposures.merge(Hazard.OUT_OF_STEP, blow, (a, b) -> b.longestS() > a.longestS() ? b : a);
+            }
             double[] since = branch.since().seconds.clone();
             for (Hazard hazard : Hazard.values()) {
                 int i = hazard.ordinal();
@@ -124,6 +138,7 @@ public final class HazardSearch {
             }
             if (!isAtRest && when == When.AT_REST) continue;
             for (Happening happening : Happening.values()) {
+                if (!possible.contains(happening)) continue;
                 Surroundings changed = changed(machine, happening);
                 if (changed == null) continue;
                 Machine other = machine.copy();

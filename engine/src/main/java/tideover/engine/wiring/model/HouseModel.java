@@ -102,6 +102,11 @@ public final class HouseModel {
         return new HouseModel(installation, ControlNet.of(installation));
     }
 
+    /** A model in which every switching device is moved from inside the inverter, whatever control wiring is stated. */
+    public static HouseModel withIdealControl(Installation installation) {
+        return new HouseModel(installation, ControlNet.none());
+    }
+
     private static @Nullable Inverter leader(Installation installation, @Nullable IslandSettings settings) {
         List<Inverter> forming = installation.formingInverters();
         for (Inverter inverter : forming) if (settings != null && inverter.id().equals(settings.at())) return inverter;
@@ -208,6 +213,12 @@ public final class HouseModel {
     /** The inverter that leads island operation, if there is one that can. */
     public Optional<Inverter> findLeader() {
         return Optional.ofNullable(leader);
+    }
+
+    /** How long the leading inverter feeds a fault until it has shut off [s]. */
+    double shutOffTimeS() {
+        Double statedS = leader == null ? null : leader.shutOffTimeS();
+        return statedS == null ? Timing.SHUT_OFF_TIME_S : statedS;
     }
 
     /** Its settings, where they are stated. */

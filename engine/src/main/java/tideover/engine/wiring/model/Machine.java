@@ -50,6 +50,7 @@ public final class Machine {
     private boolean mainFuse = true;
     private boolean unsettled;
     private boolean short24;
+    private boolean outOfStep;
     private long outputsOn;
     private Nets nets;
     private long gates;
@@ -174,6 +175,7 @@ public final class Machine {
 
     /** Lets the surroundings change; what needs no time happens at once. */
     void surrounded(Surroundings changed) {
+        outOfStep = false;
         surroundings = changed;
         if (changed.reset() && phase == Phase.LOCKED) enter(Phase.STOPPED);
         settle();
@@ -194,6 +196,7 @@ public final class Machine {
 
     /** Lets time pass up to the next event and has that happen. */
     void pass(double seconds) {
+        outOfStep = false;
         boolean isOver = left <= seconds;
         left -= seconds;
         for (int d = 0; d < moving.length; d++) {
@@ -431,6 +434,8 @@ public final class Machine {
 
     private Phase forming() {
         int clashes = nets.clashes();
+        // It shuts off by itself, yet it has been on the grid out of step.
+        if ((clashes & Nets.Clash.PARALLEL) != 0) outOfStep = surroundings.gridLines();
         if ((clashes & (Nets.Clash.ISLAND | Nets.Clash.PARALLEL)) != 0) return Phase.LOCKED;
         if (!senses.isSeparated(this) || !isLinkKept()) return Phase.LOCKED;
         return senses.seesGridFar(this) ? Phase.OBSERVING : Phase.FORMING;
@@ -470,6 +475,11 @@ public final class Machine {
     /** Whether a control supply feeds a short-circuit or was hit by a line conductor. */
     public boolean isSupplyShorted() {
         return short24;
+    }
+
+    /** Whether at the last event a forming source was joined to the live grid. */
+    boolean wasOutOfStep() {
+        return outOfStep;
     }
 
     /** Lines, neutrals and earth as they stand. */

@@ -16,6 +16,9 @@ public record Timing(double lossTimeS, double feedbackTimeS, double formingTimeS
     /** Moving time of a switch about which nothing is stated [s]; common practice for small contactors, below 0.1 s. */
     static final double MOVING_TIME_S = 0.05;
 
+    /** Until an inverter about which nothing is stated has shut off after a fault [s]; common practice. */
+    static final double SHUT_OFF_TIME_S = 0.1;
+
     /** Where nobody has stated a setting; common practice, and only to let the model run: the check says it is open. */
     private static final Timing USUAL = new Timing(0.2, 2, 3, 60);
 
