@@ -62,7 +62,11 @@ final class ControlModel {
         }
         for (ControlPort port : wiring.controlPorts()) add(port, devices, builder);
         for (BusPort port : wiring.busPorts()) add(port, builder);
-        for (Wire wire : wiring.wires()) builder.core(require(wire.from()), require(wire.to()));
+        for (Wire wire : wiring.wires()) {
+            // A core may be known to end at a port of which nobody knows the terminals.
+            int from = nodes.computeIfAbsent(wire.from(), terminal -> builder.node());
+            builder.core(from, nodes.computeIfAbsent(wire.to(), terminal -> builder.node()));
+        }
         net = builder.build();
     }
 
