@@ -34,14 +34,14 @@ public final class ControlNet {
     private final List<ControlPort> controlPorts;
     private final List<BusPort> busPorts;
 
-    private ControlNet(Installation installation) {
-        this.controlPorts = installation.all(ControlPort.class);
-        this.busPorts = installation.all(BusPort.class);
+    private ControlNet(List<ControlPort> controlPorts, List<BusPort> busPorts) {
+        this.controlPorts = controlPorts;
+        this.busPorts = busPorts;
     }
 
     /** The control wiring as planned and built. Cores of which an end is unknown or gone are left out. */
     public static ControlNet of(Installation installation) {
-        ControlNet net = new ControlNet(installation);
+        ControlNet net = new ControlNet(installation.all(ControlPort.class), installation.all(BusPort.class));
         for (Port port : installation.all(Port.class)) net.add(port);
         for (ControlCable cable : installation.all(ControlCable.class)) net.add(cable);
         return net;
@@ -49,7 +49,7 @@ public final class ControlNet {
 
     /** No control wiring at all. */
     public static ControlNet none() {
-        return new ControlNet();
+        return new ControlNet(List.of(), List.of());
     }
 
     private void add(Port port) {
