@@ -40,17 +40,17 @@ class ExampleControlTest {
     @MethodSource("soundHouses")
     void theHouseGoesThroughLossReturnDarknessAndByPass(Path house) {
         Surroundings live = Surroundings.IN_SERVICE;
-        Surroundings lost = live.withGrid(false);
+        Surroundings lost = live.withoutGrid();
         Machine machine = model(house).machine(Defect.NONE);
         assertThat(after(machine, live)).isEqualTo(Phase.FOLLOWING);
         assertThat(after(machine, lost)).isEqualTo(Phase.FORMING);
         assertThat(after(machine, live)).isEqualTo(Phase.FOLLOWING);
         assertThat(after(machine, lost)).isEqualTo(Phase.FORMING);
-        assertThat(after(machine, lost.withEnergy(false))).isEqualTo(Phase.DARK);
+        assertThat(after(machine, lost.withoutEnergy())).isEqualTo(Phase.DARK);
         assertThat(after(machine, lost)).as("black start").isEqualTo(Phase.FORMING);
-        assertThat(after(machine, live.withByPass(true))).isEqualTo(Phase.STOPPED);
+        assertThat(after(machine, live.withByPass())).isEqualTo(Phase.STOPPED);
         assertThat(after(machine, live)).isEqualTo(Phase.FOLLOWING);
-        assertThat(after(machine, live.withEnergy(false))).isEqualTo(Phase.DARK);
+        assertThat(after(machine, live.withoutEnergy())).isEqualTo(Phase.DARK);
         assertThat(after(machine, live)).isEqualTo(Phase.FOLLOWING);
     }
 

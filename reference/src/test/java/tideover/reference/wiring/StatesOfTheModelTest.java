@@ -45,16 +45,16 @@ class StatesOfTheModelTest {
         Surroundings live = Surroundings.IN_SERVICE;
         machine.run(live, Until.AT_REST);
         states.put(OperatingState.CONNECTED, machine.fork());
-        machine.run(live.withGrid(false), Until.AT_REST);
+        machine.run(live.withoutGrid(), Until.AT_REST);
         states.put(OperatingState.ISLAND_GRID_DEAD, machine.fork());
         machine.run(live, Until.OBSERVING);
         states.put(OperatingState.ISLAND_GRID_WAITING, machine.fork());
         machine.run(live, Until.AT_REST);
-        machine.run(live.withGrid(false), Until.AT_REST);
-        machine.run(live.withGrid(false).withEnergy(false), Until.AT_REST);
+        machine.run(live.withoutGrid(), Until.AT_REST);
+        machine.run(live.withoutGrid().withoutEnergy(), Until.AT_REST);
         states.put(OperatingState.DARK, machine.fork());
         if (!model.installation().byPasses().isEmpty()) {
-            machine.run(live.withInverters(false).withByPass(true), Until.AT_REST);
+            machine.run(live.withoutInverters().withByPass(), Until.AT_REST);
             states.put(OperatingState.BY_PASSED, machine.fork());
         }
         return states;

@@ -1,10 +1,10 @@
 package tideover.engine.wiring.diagnosis;
 
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.Comparator;
 import java.util.EnumMap;
 import java.util.HashMap;
-import java.util.HashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -92,7 +92,7 @@ public final class Dictionary {
             double gain = bits(counts, left.size()) / effort(reading);
             if (gain <= most) continue;
             most = gain;
-            best = suggestion(reading, counts, left.size());
+            best = suggestion(reading, counts);
         }
         return Optional.ofNullable(best);
     }
@@ -115,47 +115,55 @@ public final class Dictionary {
                 : effort + reading.reading().kind().effort() + 8;
     }
 
-    private static Suggestion suggestion(PlannedReading reading, int[] counts, int all) {
+    private static Suggestion suggestion(PlannedReading reading, int[] counts) {
         Map<Shown, Integer> left = new EnumMap<>(Shown.class);
-        double expected = 0;
         for (Shown value : Shown.values()) {
             int count = counts[value.ordinal()];
             if (count == 0) continue;
             left.put(value, count);
-            expected += (double) count * count / all;
         }
-        return new Suggestion(reading, left, expected);
+        return new Suggestion(reading, left);
     }
 
     /**
      * How well all readings together tell the mistakes apart.
      *
-     * @param mean    mean number of mistakes left when one of them is there
-     * @param largest largest number left
-     * @param groups  how many are told apart
+     * @param sizes how many mistakes read alike, group by group
      */
-    public record Resolution(double mean, int largest, int groups) {}
+    public record Resolution(List<Integer> sizes) {
+        public Resolution {
+            sizes = List.copyOf(sizes);
+        }
+
+        /** How many mistakes are left on average when one of them is there and every reading is taken. */
+        public double mean() {
+            double squares = 0;
+            int all = 0;
+            for (int size : sizes) {
+                squares += (double) size * size;
+                all += size;
+            }
+            return all == 0 ? 0 : squares / all;
+        }
+
+        /** Most that can be left. */
+        public int largest() {
+            return sizes.stream().mapToInt(i -> i).max().orElse(0);
+        }
+    }
 
     /** How well all readings together tell visible mistakes apart. */
     public Resolution resolution() {
         Map<List<Byte>, Integer> groups = new HashMap<>();
         byte[] healthy = run.expectations();
-        int visible = 0;
         for (Mistake mistake : mistakes) {
             byte[] row = shown[mistake.index()];
-            if (java.util.Arrays.equals(row, healthy)) continue;
-            visible++;
+            if (Arrays.equals(row, healthy)) continue;
             List<Byte> key = new ArrayList<>(row.length);
             for (byte value : row) key.add(value);
             groups.merge(key, 1, Integer::sum);
         }
-        double sum = 0;
-        int largest = 0;
-        for (int size : groups.values()) {
-            sum += (double) size * size;
-            largest = Math.max(largest, size);
-        }
-        return new Resolution(visible == 0 ? 0 : sum / visible, largest, groups.size());
+        return new Resolution(new ArrayList<>(groups.values()));
     }
 
     /** Readings that could be taken, cheapest first. */
@@ -163,12 +171,5 @@ public final class Dictionary {
         List<PlannedReading> all = new ArrayList<>(run.procedure().readings());
         all.sort(Comparator.comparingDouble(Dictionary::effort));
         return all;
-    }
-
-    /** Ids that occur in more than one place would name nothing. */
-    Set<String> ids() {
-        Set<String> ids = new HashSet<>();
-        for (PlannedReading reading : run.procedure().readings()) ids.add(reading.id());
-        return ids;
     }
 }

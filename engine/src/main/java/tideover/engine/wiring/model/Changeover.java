@@ -22,7 +22,7 @@ public record Changeover(
         Machine machine = model.machine(Defect.NONE);
         machine.run(Surroundings.IN_SERVICE, Until.AT_REST);
         Map<Phase, Double> times = new EnumMap<>(Phase.class);
-        machine.run(Surroundings.IN_SERVICE.withGrid(false), Until.AT_REST, (at, seconds) -> {
+        machine.run(Surroundings.IN_SERVICE.withoutGrid(), Until.AT_REST, (at, seconds) -> {
             if (Double.isFinite(seconds)) times.merge(at.phase(), seconds, Double::sum);
         });
         double noticingS = times.getOrDefault(Phase.LOSING, 0.0);

@@ -164,12 +164,12 @@ public final class HazardSearch {
         Surroundings now = machine.surroundings();
         boolean hasByPass = !machine.model().installation().byPasses().isEmpty();
         return switch (happening) {
-            case GRID_LOST -> now.gridLines() ? now.withGrid(false) : null;
-            case GRID_BACK -> now.gridLines() ? null : now.withGrid(true);
-            case ENERGY_GONE -> now.energy() ? now.withEnergy(false) : null;
-            case ENERGY_BACK -> now.energy() ? null : now.withEnergy(true);
-            case BY_PASS_CLOSED -> hasByPass && !now.byPassed() ? now.withByPass(true) : null;
-            case BY_PASS_OPENED -> now.byPassed() ? now.withByPass(false) : null;
+            case GRID_LOST -> now.gridLines() ? now.withoutGrid() : null;
+            case GRID_BACK -> now.gridLines() ? null : now.withGrid();
+            case ENERGY_GONE -> now.energy() ? now.withoutEnergy() : null;
+            case ENERGY_BACK -> now.energy() ? null : now.withEnergy();
+            case BY_PASS_CLOSED -> hasByPass && !now.byPassed() ? now.withByPass() : null;
+            case BY_PASS_OPENED -> now.byPassed() ? now.withoutByPass() : null;
             case RESET -> machine.phase() == Phase.LOCKED ? now.withReset() : null;
         };
     }

@@ -41,39 +41,64 @@ public record Surroundings(
     public static final Surroundings IN_SERVICE =
             new Surroundings(true, true, true, false, true, true, true, ByHand.NOTHING, false);
 
-    public Surroundings withGrid(boolean live) {
-        return new Surroundings(live, gridNeutral, energy, byPassed, breakersOn, rcdsOn, invertersOn, byHand, false);
+    /** The grid's lines have voltage. */
+    public Surroundings withGrid() {
+        return new Surroundings(true, gridNeutral, energy, byPassed, breakersOn, rcdsOn, invertersOn, byHand, false);
     }
 
-    public Surroundings withEnergy(boolean there) {
+    /** The grid's lines are open, its neutral stays. */
+    public Surroundings withoutGrid() {
+        return new Surroundings(false, gridNeutral, energy, byPassed, breakersOn, rcdsOn, invertersOn, byHand, false);
+    }
+
+    /** The island source has energy. */
+    public Surroundings withEnergy() {
+        return new Surroundings(gridLines, gridNeutral, true, byPassed, breakersOn, rcdsOn, invertersOn, byHand, false);
+    }
+
+    /** The battery is empty and there is no sun. */
+    public Surroundings withoutEnergy() {
         return new Surroundings(
-                gridLines, gridNeutral, there, byPassed, breakersOn, rcdsOn, invertersOn, byHand, false);
+                gridLines, gridNeutral, false, byPassed, breakersOn, rcdsOn, invertersOn, byHand, false);
     }
 
-    public Surroundings withByPass(boolean closed) {
-        return new Surroundings(gridLines, gridNeutral, energy, closed, breakersOn, rcdsOn, invertersOn, byHand, false);
+    /** By-passed by hand. */
+    public Surroundings withByPass() {
+        return new Surroundings(gridLines, gridNeutral, energy, true, breakersOn, rcdsOn, invertersOn, byHand, false);
     }
 
-    public Surroundings withBreakers(boolean on) {
-        return new Surroundings(gridLines, gridNeutral, energy, byPassed, on, rcdsOn, invertersOn, byHand, false);
+    /** The by-pass is open. */
+    public Surroundings withoutByPass() {
+        return new Surroundings(gridLines, gridNeutral, energy, false, breakersOn, rcdsOn, invertersOn, byHand, false);
     }
 
-    public Surroundings withRcds(boolean on) {
-        return new Surroundings(gridLines, gridNeutral, energy, byPassed, breakersOn, on, invertersOn, byHand, false);
+    /** The breakers of all final circuits are on. */
+    public Surroundings withBreakers() {
+        return new Surroundings(gridLines, gridNeutral, energy, byPassed, true, rcdsOn, invertersOn, byHand, false);
     }
 
-    public Surroundings withInverters(boolean on) {
-        return new Surroundings(gridLines, gridNeutral, energy, byPassed, breakersOn, rcdsOn, on, byHand, false);
+    /** They are off. */
+    public Surroundings withoutBreakers() {
+        return new Surroundings(gridLines, gridNeutral, energy, byPassed, false, rcdsOn, invertersOn, byHand, false);
     }
 
-    public Surroundings withNeutral(boolean connected) {
-        return new Surroundings(gridLines, connected, energy, byPassed, breakersOn, rcdsOn, invertersOn, byHand, false);
+    /** The residual current devices of groups are off. */
+    public Surroundings withoutRcds() {
+        return new Surroundings(
+                gridLines, gridNeutral, energy, byPassed, breakersOn, false, invertersOn, byHand, false);
     }
 
+    /** The inverters are switched off and isolated. */
+    public Surroundings withoutInverters() {
+        return new Surroundings(gridLines, gridNeutral, energy, byPassed, breakersOn, rcdsOn, false, byHand, false);
+    }
+
+    /** Somebody holds a switch. */
     public Surroundings withByHand(ByHand held) {
         return new Surroundings(gridLines, gridNeutral, energy, byPassed, breakersOn, rcdsOn, invertersOn, held, false);
     }
 
+    /** Somebody resets a lock-out just now. */
     public Surroundings withReset() {
         return new Surroundings(
                 gridLines, gridNeutral, energy, byPassed, breakersOn, rcdsOn, invertersOn, byHand, true);

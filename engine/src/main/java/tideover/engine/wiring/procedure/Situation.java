@@ -44,20 +44,19 @@ public enum Situation {
     public Surroundings surroundings() {
         return switch (this) {
             case DEAD -> Surroundings.NOTHING;
-            case DEAD_RCDS_OFF -> Surroundings.NOTHING.withRcds(false);
-            case DEAD_BREAKERS_ON -> Surroundings.NOTHING.withBreakers(true);
+            case DEAD_RCDS_OFF -> Surroundings.NOTHING.withoutRcds();
+            case DEAD_BREAKERS_ON -> Surroundings.NOTHING.withBreakers();
             case DEAD_SWITCH_CLOSED -> Surroundings.NOTHING.withByHand(ByHand.SWITCH_CLOSED);
             case DEAD_LINK_CLOSED -> Surroundings.NOTHING.withByHand(ByHand.LINK_CLOSED);
-            case CONNECTED_UNLOADED, WAITING_UNLOADED, RETURNED_UNLOADED -> Surroundings.IN_SERVICE.withBreakers(false);
-            case ISLAND_UNLOADED -> Surroundings.IN_SERVICE.withBreakers(false).withGrid(false);
-            case DARK ->
-                Surroundings.IN_SERVICE.withBreakers(false).withGrid(false).withEnergy(false);
+            case CONNECTED_UNLOADED, WAITING_UNLOADED, RETURNED_UNLOADED -> Surroundings.IN_SERVICE.withoutBreakers();
+            case ISLAND_UNLOADED -> Surroundings.IN_SERVICE.withoutBreakers().withoutGrid();
+            case DARK -> Surroundings.IN_SERVICE.withoutBreakers().withoutGrid().withoutEnergy();
             case BY_PASSED ->
-                Surroundings.IN_SERVICE.withBreakers(false).withInverters(false).withByPass(true);
+                Surroundings.IN_SERVICE.withoutBreakers().withoutInverters().withByPass();
             case BY_PASSED_INVERTER_ON ->
-                Surroundings.IN_SERVICE.withBreakers(false).withByPass(true);
+                Surroundings.IN_SERVICE.withoutBreakers().withByPass();
             case CONNECTED, WAITING, RETURNED -> Surroundings.IN_SERVICE;
-            case ISLAND -> Surroundings.IN_SERVICE.withGrid(false);
+            case ISLAND -> Surroundings.IN_SERVICE.withoutGrid();
         };
     }
 
@@ -68,7 +67,7 @@ public enum Situation {
 
     /** Brings a machine here from the situation before. A lock-out is reset once. */
     void enter(Machine machine) {
-        if (this == DARK) machine.run(surroundings().withEnergy(true), Until.AT_REST);
+        if (this == DARK) machine.run(surroundings().withEnergy(), Until.AT_REST);
         boolean waits = this == WAITING_UNLOADED || this == WAITING;
         boolean returns = this == RETURNED_UNLOADED || this == RETURNED;
         Surroundings next = returns || this == ISLAND_UNLOADED || this == ISLAND
