@@ -32,6 +32,12 @@ final class DiagnoseCommand implements Callable<Integer> {
     @Option(names = "--list", arity = "0..1", fallbackValue = "", paramLabel = "WORD")
     private @Nullable String list;
 
+    @Option(names = "--call", paramLabel = "TROUBLE")
+    private @Nullable String call;
+
+    @Option(names = "--answer", paramLabel = "yes|no", split = ",")
+    private List<String> answers = new ArrayList<>();
+
     @Option(names = "--full")
     private boolean full;
 
@@ -44,11 +50,17 @@ final class DiagnoseCommand implements Callable<Integer> {
 
     @Override
     public Integer call() {
-        if (seen.isEmpty() && list == null) throw new Refusal(List.of(desk.sentence("diagnosis.nothingAsked")));
+        if (seen.isEmpty() && list == null && call == null)
+            throw new Refusal(List.of(desk.sentence("diagnosis.nothingAsked")));
         SiteFileResult.Readable file = desk.read(site);
         Installation installation = Installation.of(file.site());
         WiringModel model = new WiringModel(installation, desk.wording().with(installation));
         if (model.house().findLeader().isEmpty()) throw new Refusal(List.of(desk.sentence("diagnosis.noLeader")));
+        if (call != null) {
+            FaultCall tree = new FaultCall(desk, model, call, answers);
+            desk.out().print(json ? tree.json(file.digest()) : tree.text());
+            return Status.DONE;
+        }
         if (list != null) {
             print(file, List.of(new DiagnosisLists(model).readings(list)));
             return Status.DONE;

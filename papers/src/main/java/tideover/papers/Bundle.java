@@ -28,6 +28,7 @@ final class Bundle {
             "wiring",
             "model",
             "diagnosis",
+            "calls",
             "handover",
             "command",
             "problems");

@@ -8,7 +8,9 @@ import tideover.papers.Wording;
 /** Listings as plain text, lines of at most {@value #WIDTH} columns: long cells broken between words. */
 public final class ListingText {
 
-    private static final int WIDTH = 110;
+    /** Columns of a line. */
+    public static final int WIDTH = 110;
+
     private static final int NARROWEST = 10;
     private static final String INDENT = "  ";
     private static final String BETWEEN = "  ";
@@ -84,7 +86,7 @@ public final class ListingText {
     }
 
     /** Broken between words; a word that is too long stays whole. */
-    private static List<String> wrapped(String text, int width) {
+    public static List<String> wrapped(String text, int width) {
         List<String> lines = new ArrayList<>();
         StringBuilder line = new StringBuilder();
         for (String word : text.split(" ")) {
