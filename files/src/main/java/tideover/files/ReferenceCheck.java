@@ -73,8 +73,10 @@ final class ReferenceCheck {
             if (later.compareTo(held) <= 0) continue;
             Stated restated = statements.of(later).get(owner);
             // One that became another kind of thing is told elsewhere.
-            boolean isSameKind = stating != null && restated != null && stating.kind() == restated.kind();
-            if (isSameKind && restated.thing().value(reference.topField()) != null
+            if (restated != null
+                            && stating != null
+                            && stating.kind() == restated.kind()
+                            && restated.thing().value(reference.topField()) != null
                     || statements.removedBy(owner, later) != null) break;
             held = later;
         }

@@ -110,7 +110,7 @@ final class Card {
         pen.text(Ink.BLACK, Face.BOLD, Type.SIZE, Anchor.END, right - inset, y, wording.text(key + ".right"));
     }
 
-    /** One row. @param rule whether it begins something new */
+    /** One row, with a rule above it where it begins something new. */
     void row(Pen pen, Row row, double top, boolean rule) {
         if (rule) pen.line(Ink.BLACK, Weight.HAIR, left, top, right, top);
         double y = top;

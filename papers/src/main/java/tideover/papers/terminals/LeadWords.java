@@ -10,7 +10,7 @@ import tideover.engine.site.Meter;
 import tideover.engine.site.ProtectiveDevice;
 import tideover.engine.site.RcdGroup;
 import tideover.engine.site.Thing;
-import tideover.engine.wiring.schedule.Colour;
+import tideover.engine.wiring.colour.Colour;
 import tideover.engine.wiring.schedule.ControlEnd;
 import tideover.engine.wiring.schedule.CoreRow;
 import tideover.engine.wiring.schedule.Laying;

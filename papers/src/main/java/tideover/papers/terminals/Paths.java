@@ -39,7 +39,6 @@ final class Paths {
     private record Box(
             Web.Box at, String tag, List<String> heading, List<String> left, List<String> right, Picture picture) {}
 
-    private final ControlNet net;
     private final ControlCards cards;
     private final LeadWords words;
     private final Net distances;
@@ -51,7 +50,6 @@ final class Paths {
 
     /** @param tags short names of devices */
     Paths(ControlNet net, ControlSchedule schedule, ControlCards cards, LeadWords words, Map<ThingId, String> tags) {
-        this.net = net;
         this.cards = cards;
         this.words = words;
         this.distances = new Net(net);

@@ -58,7 +58,7 @@ public final class TerminalSheet {
                 widthMm(), heightMm(), wording.locale().toLanguageTag(), title, wording.text("terminals.describe"));
     }
 
-    /** Paints the sheet over what is on a page of a PDF document. @param rightMm how far right it begins [mm] */
+    /** Paints the sheet over what is on a page of a PDF document, beginning so far right [mm]. */
     public void paintOn(PDDocument document, PDPage page, double rightMm) {
         try (PdfPen pen = new PdfPen(document, page, rightMm)) {
             painter.accept(pen);

@@ -5,9 +5,9 @@ import java.util.List;
 import java.util.Map;
 import java.util.TreeMap;
 import org.jspecify.annotations.Nullable;
-import tideover.engine.wiring.schedule.Colour;
-import tideover.engine.wiring.schedule.ConductorColours;
-import tideover.engine.wiring.schedule.ConductorUse;
+import tideover.engine.wiring.colour.Colour;
+import tideover.engine.wiring.colour.ConductorColours;
+import tideover.engine.wiring.colour.ConductorUse;
 import tideover.papers.Wording;
 
 /** Colours of conductors in words, the code behind them: on a print in black and white, and in bad light, words count. */
@@ -22,7 +22,7 @@ public final class ColourWords {
         this.wording = wording;
     }
 
-    /** Name and code, such as "brown BN". @param endMark colour at the ends; nothing: none */
+    /** Name and code, such as "brown BN", with the colour at the ends where there is one. */
     public String of(@Nullable Colour colour, @Nullable Colour endMark) {
         if (colour == null) return "";
         if (endMark == null) return wording.text("wiring.colour", name(colour), colour.code());

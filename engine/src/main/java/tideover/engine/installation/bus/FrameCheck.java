@@ -30,7 +30,7 @@ final class FrameCheck implements Check<BusStudies> {
         Optional<Limit> limit = judging.limit(LIMIT);
         for (BusLine line : bus.lines())
             for (BusPort server : line.servers()) {
-                if (line.head() == server) continue;
+                if (line.head().id().equals(server.id())) continue;
                 Judging.Draft draft = judging.at(server.id());
                 if (limit.isEmpty()) draft.openForLimit(LIMIT);
                 else judge(line.head(), server, draft.by(limit.get()));
@@ -48,20 +48,23 @@ final class FrameCheck implements Check<BusStudies> {
         Integer rate = server.rateBitPerS();
         Parity parity = server.parity();
         Integer stopBits = server.stopBits();
-        if (!missing.isEmpty() || rate == null || parity == null || stopBits == null) {
+        Integer askedRate = client.rateBitPerS();
+        Parity askedParity = client.parity();
+        Integer askedStopBits = client.stopBits();
+        if (rate == null || parity == null || stopBits == null) {
             draft.openFor(missing);
-        } else if (rate.equals(client.rateBitPerS())
-                && parity == client.parity()
-                && stopBits.equals(client.stopBits())) {
+        } else if (askedRate == null || askedParity == null || askedStopBits == null) {
+            draft.openFor(missing);
+        } else if (rate.equals(askedRate) && parity == askedParity && stopBits.equals(askedStopBits)) {
             draft.met(
                     "bus.frame.met", Devices.of(client), Devices.of(server), rate(rate), word(parity), count(stopBits));
         } else {
             draft.notMet(
                     "bus.frame.differs",
                     Devices.of(client),
-                    rate(client.rateBitPerS()),
-                    word(client.parity()),
-                    count(client.stopBits()),
+                    rate(askedRate),
+                    word(askedParity),
+                    count(askedStopBits),
                     Devices.of(server),
                     rate(rate),
                     word(parity),

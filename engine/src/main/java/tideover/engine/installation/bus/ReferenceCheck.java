@@ -24,7 +24,7 @@ final class ReferenceCheck implements Check<BusStudies> {
         for (BusLine line : bus.lines())
             for (BusPort server : line.servers()) {
                 BusPort client = line.head();
-                if (client == server) continue;
+                if (client.id().equals(server.id())) continue;
                 Judging.Draft draft =
                         judging.at(server.id()).on(client.fact("terminals")).on(server.fact("terminals"));
                 if (limit.isEmpty()) draft.openForLimit(LIMIT);

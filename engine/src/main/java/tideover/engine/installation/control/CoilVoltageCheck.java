@@ -32,7 +32,7 @@ final class CoilVoltageCheck implements Check<ControlWiring> {
             boolean judged =
                     port.kind() == PortKind.COIL || port.kind() == PortKind.INPUT && port.leastVoltageV() != null;
             Drive drive = wiring.findDrive(port).orElse(null);
-            if (judged && drive != null && drive.supply() != port) judge(wiring, drive, judging);
+            if (judged && drive != null && !drive.supply().id().equals(port.id())) judge(wiring, drive, judging);
         }
     }
 

@@ -68,8 +68,9 @@ final class PortNumberCheck implements Check<ControlWiring> {
 
     private static Optional<ControlPort> findTwin(ControlPort one, List<ControlPort> alike) {
         return alike.stream()
-                .filter(other ->
-                        other != one && one.number() != null && one.number().equals(other.number()))
+                .filter(other -> !other.id().equals(one.id())
+                        && one.number() != null
+                        && one.number().equals(other.number()))
                 .findFirst();
     }
 

@@ -44,6 +44,8 @@ public enum ReadingKind {
     BUS_RESISTANCE(8, Shown.TWO_RESISTORS, Shown.ONE_RESISTOR, Shown.NO_RESISTOR, Shown.MORE_RESISTORS, Shown.SHORTED);
 
     private final int effort;
+
+    @SuppressWarnings("ImmutableEnumChecker") // made by List.of of enums
     private final List<Shown> possible;
 
     ReadingKind(int effort, Shown... possible) {

@@ -14,6 +14,9 @@ import tideover.engine.site.Port;
 import tideover.engine.site.Screen;
 import tideover.engine.site.TerminalId;
 import tideover.engine.site.ThingId;
+import tideover.engine.wiring.colour.Colour;
+import tideover.engine.wiring.colour.ConductorColours;
+import tideover.engine.wiring.colour.ConductorUse;
 
 /**
  * The control wiring core by core, spare ones and screens too.
@@ -83,7 +86,9 @@ public record ControlSchedule(List<CoreRow> rows) {
                 to,
                 crossSectionMm2,
                 cable.lengthM(),
-                ends ? tables.ferrules().find(crossSectionMm2, null).orElse(null) : null);
+                ends && crossSectionMm2 != null
+                        ? tables.ferrules().find(crossSectionMm2, null).orElse(null)
+                        : null);
     }
 
     private static CoreKind kind(Core core, @Nullable ControlEnd from, @Nullable ControlEnd to) {
@@ -110,7 +115,7 @@ public record ControlSchedule(List<CoreRow> rows) {
                 .orElse(null);
     }
 
-    /** The row of one core. @param place in the cable, counted from 0 as in the netlist */
+    /** The row of one core; its place in the cable is counted from 0 as in the netlist. */
     public Optional<CoreRow> find(ThingId cable, int place) {
         return rows.stream()
                 .filter(row -> row.cable().equals(cable) && row.position() == place + 1)

@@ -2,6 +2,7 @@ package tideover.engine.wiring.schedule;
 
 import org.jspecify.annotations.Nullable;
 import tideover.engine.site.ThingId;
+import tideover.engine.wiring.colour.Colour;
 
 /**
  * One core of the control wiring.

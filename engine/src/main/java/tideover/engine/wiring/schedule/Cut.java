@@ -4,6 +4,7 @@ import java.util.List;
 import java.util.Objects;
 import org.jspecify.annotations.Nullable;
 import tideover.engine.site.Material;
+import tideover.engine.wiring.colour.Colour;
 
 /**
  * All pieces of one sort of cable or wire.

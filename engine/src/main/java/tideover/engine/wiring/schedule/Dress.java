@@ -13,6 +13,8 @@ import tideover.engine.site.Meter;
 import tideover.engine.site.Status;
 import tideover.engine.site.Thing;
 import tideover.engine.site.ThingId;
+import tideover.engine.wiring.colour.ConductorColours;
+import tideover.engine.wiring.colour.ConductorUse;
 
 /** What conductors are made of: how they are laid, section, length, colour, ferrule. */
 final class Dress {
@@ -38,7 +40,7 @@ final class Dress {
         this.country = installation.site().house().place().country();
     }
 
-    /** A conductor of a thing's supply cable. @param run all of them, lines in order */
+    /** A conductor of a thing's supply cable; the run is all of them, lines in order. */
     Cut supply(Fed fed, Conductor conductor, List<Conductor> run) {
         Cable cable = fed.cable();
         if (cable == null) return new Cut(Laying.DIRECT, null, null, PowerRow.Basis.UNKNOWN, null, null);

@@ -13,7 +13,7 @@ import tideover.engine.site.ThingId;
 /** Tells of which thing, side and conductor a node of the netlist is. */
 final class Nodes {
 
-    /** What a node is. @param side nothing for an earth; @param conductor PE for an earth */
+    /** What a node is; an earth has no side, and PE as its conductor. */
     record Place(ThingId thing, @Nullable Terminals side, Conductor conductor) {}
 
     private final Map<Integer, Place> places = new HashMap<>();

@@ -45,14 +45,14 @@ final class PowerNames {
         PowerTerminals set = set(thing, place.side());
         String name = findName(place, set);
         // What has no terminal of the set, such as the PE past a meter, is not tightened there.
-        boolean isOfSet = set != null && (set.names() == null || name != null);
+        PowerTerminals tightened = set != null && (set.names() == null || name != null) ? set : null;
         return new PowerEnd(
                 thing,
                 place.side(),
                 tags.of(thing),
                 name == null ? place.conductor().name() : name,
-                isOfSet ? set.torqueNm() : null,
-                isOfSet ? set.strippedLengthM() : null);
+                tightened == null ? null : tightened.torqueNm(),
+                tightened == null ? null : tightened.strippedLengthM());
     }
 
     private @Nullable String findName(Nodes.Place place, @Nullable PowerTerminals set) {

@@ -6,6 +6,7 @@ import tideover.engine.installation.Edge;
 import tideover.engine.site.Conductor;
 import tideover.engine.site.Material;
 import tideover.engine.site.ThingId;
+import tideover.engine.wiring.colour.Colour;
 
 /**
  * One conductor of the power wiring, from terminal to terminal.

@@ -1,4 +1,4 @@
-package tideover.engine.wiring.schedule;
+package tideover.engine.wiring.colour;
 
 import java.util.ArrayList;
 import java.util.Arrays;

@@ -1,4 +1,4 @@
-package tideover.engine.wiring.schedule;
+package tideover.engine.wiring.colour;
 
 import java.util.List;
 import java.util.Optional;
@@ -39,7 +39,7 @@ public final class ConductorColours {
         this.rows = List.copyOf(rows);
     }
 
-    /** The colour a conductor gets today. @param country two letters, or nothing where nobody has said */
+    /** The colour a conductor gets today; without a country as the international standard has it. */
     public Optional<Row> find(@Nullable String country, ConductorUse use) {
         return own(country, use).stream()
                 .filter(row -> row.untilYear() == null)

@@ -1,4 +1,4 @@
-package tideover.engine.wiring.schedule;
+package tideover.engine.wiring.colour;
 
 /** Colours and their letter codes. Source: IEC 60757. */
 public enum Hue {

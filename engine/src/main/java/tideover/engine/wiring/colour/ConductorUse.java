@@ -1,4 +1,4 @@
-package tideover.engine.wiring.schedule;
+package tideover.engine.wiring.colour;
 
 import tideover.engine.site.Conductor;
 
@@ -15,7 +15,7 @@ public enum ConductorUse {
     /** Control circuits with alternating voltage. */
     CONTROL_AC;
 
-    static ConductorUse of(Conductor conductor) {
+    public static ConductorUse of(Conductor conductor) {
         return valueOf(conductor.name());
     }
 }
