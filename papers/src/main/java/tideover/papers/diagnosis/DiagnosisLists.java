@@ -75,7 +75,7 @@ public final class DiagnosisLists {
                 List.of(),
                 List.of(
                         Column.data("reading"),
-                        Column.toRead(wording.text("diagnosis.reading"), 120),
+                        Column.words("text", wording.text("diagnosis.reading"), 120),
                         Column.words("shown", wording.text("diagnosis.shown"), 40),
                         Column.words("should", wording.text("diagnosis.should"), 40)),
                 List.of(new Listing.Group("", rows)));
@@ -94,7 +94,10 @@ public final class DiagnosisLists {
                 "mistakes",
                 wording.text("diagnosis.fits"),
                 summary(seen, left),
-                List.of(Column.data("mistake"), Column.data("kind"), Column.toRead(wording.text("model.mistake"), 200)),
+                List.of(
+                        Column.data("mistake"),
+                        Column.data("kind"),
+                        Column.words("text", wording.text("model.mistake"), 200)),
                 groups);
     }
 
@@ -157,6 +160,7 @@ public final class DiagnosisLists {
                 notes,
                 List.of(
                         Column.data("reading"),
+                        Column.data("text"),
                         Column.words("shown", wording.text("diagnosis.value"), 100),
                         Column.numbers("left", wording.text("diagnosis.left"), 30)),
                 rows.isEmpty() ? List.of() : List.of(new Listing.Group("", rows)));
@@ -211,7 +215,7 @@ public final class DiagnosisLists {
                 List.of(wording.text(groups.isEmpty() ? "diagnosis.readings.none" : "diagnosis.readings.how")),
                 List.of(
                         Column.data("reading"),
-                        Column.toRead(wording.text("diagnosis.reading"), 90),
+                        Column.words("text", wording.text("diagnosis.reading"), 90),
                         Column.words("should", wording.text("diagnosis.should"), 30),
                         Column.words("values", wording.text("diagnosis.values"), 60)),
                 groups);

@@ -36,7 +36,8 @@ final class ChangeoverPart implements WiringPart {
             Changeover changeover = Changeover.of(model);
             row(rows, wording, "loss", changeover.noticingTimeS());
             row(rows, wording, "separated", changeover.separatingTimeS());
-            row(rows, wording, "earthed", changeover.earthingTimeS());
+            if (!wiring.installation().neutralEarthSwitches().isEmpty())
+                row(rows, wording, "earthed", changeover.earthingTimeS());
             row(rows, wording, "forming", changeover.formingTimeS());
             row(rows, wording, "sum", changeover.sumTimeS());
             row(rows, wording, "longest", timing.feedbackTimeS());

@@ -27,7 +27,7 @@ final class MistakeList {
     static List<Column> columns(Wording wording) {
         return List.of(
                 Column.data("mistake"),
-                Column.toRead(wording.text("model.mistake"), 110),
+                Column.words("text", wording.text("model.mistake"), 110),
                 Column.words("hazards", wording.text("model.danger"), 60),
                 Column.data("steps"),
                 Column.toRead(wording.text("model.reveals"), 90));

@@ -44,7 +44,7 @@ final class MistakesPart implements WiringPart {
                 List.of(wording.text(groups.isEmpty() ? "model.none" : "model.mistakes.how")),
                 List.of(
                         Column.data("mistake"),
-                        Column.toRead(wording.text("model.mistake"), 130),
+                        Column.words("text", wording.text("model.mistake"), 130),
                         Column.data("steps"),
                         Column.toRead(wording.text("model.numbers"), 130)),
                 groups));
