@@ -190,7 +190,10 @@ public final class DiagnosisLists {
 
     private List<Cell> next(PlannedReading planned, Shown value, int count) {
         return List.of(
-                Cell.of(planned.id()), Cell.of(words.shown(planned.reading(), value), value.name()), Cell.of(count));
+                Cell.of(planned.id()),
+                Cell.of(words.whole(planned)),
+                Cell.of(words.shown(planned.reading(), value), value.name()),
+                Cell.of(count));
     }
 
     /** Everything that can be read, or what a word occurs in. */

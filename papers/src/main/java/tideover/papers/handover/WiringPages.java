@@ -15,6 +15,9 @@ final class WiringPages {
     /** Width of a landscape page between its margins [mm]. */
     private static final int PAGE = 270;
 
+    /** What the style sheet adds to each column, rounded up [mm]. */
+    private static final int PADDING = 2;
+
     /** What the template shows. */
     record Content(List<Table> listings) {}
 
@@ -44,7 +47,7 @@ final class WiringPages {
         List<Head> heads = new ArrayList<>();
         for (int i : shown)
             heads.add(new Head(
-                    columns.get(i).head(), look(columns.get(i)), columns.get(i).width() * PAGE / widths));
+                    columns.get(i).head(), look(columns.get(i)), columns.get(i).width() * PAGE / widths - PADDING));
         List<Group> groups = new ArrayList<>();
         for (Listing.Group group : listing.groups()) {
             List<Row> rows = new ArrayList<>();
