@@ -35,6 +35,7 @@ final class ControlModel {
     private final List<Supply> supplies = new ArrayList<>();
     private final List<Input> inputs = new ArrayList<>();
     private final List<ControlPort> outputPorts = new ArrayList<>();
+    private final List<int[]> loads = new ArrayList<>();
     private final List<BusPort> buses = new ArrayList<>();
     private final SwitchingNet net;
     private final int earth;
@@ -61,6 +62,7 @@ final class ControlModel {
             supplies.add(supply);
         }
         for (ControlPort port : wiring.controlPorts()) add(port, devices, builder);
+        for (ControlPort port : wiring.controlPorts()) addLoad(port);
         for (BusPort port : wiring.busPorts()) add(port, builder);
         for (Wire wire : wiring.wires()) {
             // A core may be known to end at a port of which nobody knows the terminals.
@@ -90,6 +92,15 @@ final class ControlModel {
         } else if (port.kind() == PortKind.INPUT && count(port) >= 1 && device < 0) {
             inputs.add(new Input(port, node(port, 0), second(port)));
         }
+    }
+
+    /** Coils, motors and electronic inputs let a little current through between their two ends. */
+    private void addLoad(ControlPort port) {
+        boolean isCoil = port.kind() == PortKind.COIL && count(port) >= 2;
+        boolean isInput = port.kind() == PortKind.INPUT && port.form() != SignalForm.CONTACT && count(port) >= 1;
+        if (!isCoil && !isInput) return;
+        int second = second(port);
+        if (second >= 0) loads.add(new int[] {node(port, 0), second});
     }
 
     private void add(BusPort port, SwitchingNet.Builder builder) {
@@ -140,6 +151,11 @@ final class ControlModel {
 
     List<ControlPort> outputs() {
         return outputPorts;
+    }
+
+    /** The two nodes of each coil and electronic input. */
+    List<int[]> loads() {
+        return loads;
     }
 
     List<BusPort> buses() {

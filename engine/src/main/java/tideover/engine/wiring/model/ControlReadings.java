@@ -54,7 +54,13 @@ public final class ControlReadings {
             case COIL -> ReadingKind.COIL;
             case INPUT, SUPPLY, AUXILIARY_CONTACT -> ReadingKind.INPUT;
         };
-        return new Reading(kind, port.id(), "", machine -> machine.isOn(port) ? Shown.ON : Shown.OFF);
+        // An inverter without energy, or switched off, shows nothing at its inputs.
+        boolean isOfInverter = kind == ReadingKind.INPUT && (port.at() == null || model.device(port.at()) < 0);
+        return new Reading(
+                kind,
+                port.id(),
+                "",
+                machine -> machine.isOn(port) && (!isOfInverter || machine.isInverterAwake()) ? Shown.ON : Shown.OFF);
     }
 
     /** Whether an auxiliary contact is closed. */
@@ -88,14 +94,31 @@ public final class ControlReadings {
     public Reading voltage(TerminalId terminal) {
         int node = control.require(terminal);
         return new Reading(ReadingKind.CONTROL_VOLTAGE, terminal.port(), terminal.name(), machine -> {
-            int at = machine.controlNets().potentials(node);
+            SwitchingNet.Solved nets = machine.controlNets();
+            int at = nets.potentials(node);
             for (int i = 0; i < control.supplies().size(); i++) {
                 if ((at >>> ControlModel.MAINS & 1) != 0) return Shown.LINE_VOLTAGE;
                 if ((at >>> ControlModel.plusBit(i) & 1) != 0) return Shown.PLUS;
                 if ((at >>> ControlModel.minusBit(i) & 1) != 0) return Shown.MINUS;
             }
-            return Shown.NO_VOLTAGE;
+            return at == 0 && hangsOnPlus(nets, node) ? Shown.PLUS : Shown.NO_VOLTAGE;
         });
+    }
+
+    /** Whether an instrument, which draws next to nothing, shows plus through a coil or an input that is not drawn to minus. */
+    private boolean hangsOnPlus(SwitchingNet.Solved nets, int node) {
+        int through = 0;
+        for (int[] ends : control.loads()) {
+            if (nets.isJoined(node, ends[0])) through |= nets.potentials(ends[1]);
+            if (nets.isJoined(node, ends[1])) through |= nets.potentials(ends[0]);
+        }
+        boolean isPlus = false;
+        for (int i = 0; i < control.supplies().size(); i++) {
+            isPlus |= (through >>> ControlModel.plusBit(i) & 1) != 0;
+            // Between a coil on plus and one on minus stands something between.
+            if ((through >>> ControlModel.minusBit(i) & 1) != 0) return false;
+        }
+        return isPlus;
     }
 
     /** Dead: whether the terminals at both ends of a core are joined. */

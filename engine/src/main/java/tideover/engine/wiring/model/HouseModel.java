@@ -126,10 +126,17 @@ public final class HouseModel {
         return part == Part.CONTACT || part == Part.LINK_SWITCH || part == Part.BY_PASS;
     }
 
-    private static int gate(Edge edge, int[] poles) {
+    private boolean feedsControl(Circuit circuit) {
+        return wiring.controlPorts(PortKind.SUPPLY).stream()
+                .anyMatch(supply -> circuit.id().equals(supply.at()));
+    }
+
+    private int gate(Edge edge, int[] poles) {
         if (poles[edge.index()] != PowerNet.ALWAYS) return poles[edge.index()];
         if (edge.part() != Part.FEED) return PowerNet.ALWAYS;
-        if (edge.thing() instanceof Circuit) return edge.conductor().isLine() ? BREAKERS : PowerNet.ALWAYS;
+        // What feeds the control supply stays on while all other breakers are off: without it nothing switches.
+        if (edge.thing() instanceof Circuit circuit)
+            return edge.conductor().isLine() && !feedsControl(circuit) ? BREAKERS : PowerNet.ALWAYS;
         if (!edge.conductor().isLine() && !edge.conductor().isNeutral()) return PowerNet.ALWAYS;
         if (edge.thing() instanceof RcdGroup) return RCDS;
         return edge.thing() instanceof Inverter ? INVERTERS : PowerNet.ALWAYS;

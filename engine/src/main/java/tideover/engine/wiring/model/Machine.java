@@ -379,7 +379,7 @@ public final class Machine {
     }
 
     private boolean requests(SignalMeaning meaning) {
-        if (phase == Phase.DARK) return false;
+        if (phase == Phase.DARK || !surroundings.invertersOn()) return false;
         return switch (meaning) {
             case SWITCH_CLOSED -> phase.wantsSwitchClosed();
             case SWITCH_OPEN -> !phase.wantsSwitchClosed();
@@ -505,6 +505,10 @@ public final class Machine {
     /** What surrounds it. */
     public Surroundings surroundings() {
         return surroundings;
+    }
+
+    boolean isInverterAwake() {
+        return surroundings.energy() && surroundings.invertersOn();
     }
 
     SwitchingNet.Solved controlNets() {

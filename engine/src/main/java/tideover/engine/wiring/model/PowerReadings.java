@@ -42,10 +42,12 @@ public final class PowerReadings {
         return readings;
     }
 
-    /** Voltage between two conductors of a thing. */
+    /** Voltage between two conductors of a thing; where it has no PE, to the main earth. */
     public Reading voltage(ThingId thing, Terminals side, Conductor one, Conductor other) {
         int a = installation.node(thing, side, one);
-        int b = installation.node(thing, side, other);
+        boolean isToMainEarth =
+                other == Conductor.PE && !conductors(thing, side).contains(Conductor.PE);
+        int b = isToMainEarth ? installation.mainEarth() : installation.node(thing, side, other);
         return new Reading(
                 ReadingKind.VOLTAGE,
                 thing,

@@ -37,6 +37,7 @@ final class Senses {
     private final List<@Nullable Feed> supplyFeeds = new ArrayList<>();
     private final List<Input> inputs = new ArrayList<>();
     private final @Nullable BusPort client;
+    private final @Nullable Feed clientFeed;
     private final @Nullable BusPort gridServer;
     private final int[] nearLines;
     private final int nearNeutral;
@@ -73,6 +74,7 @@ final class Senses {
                 .filter(port -> port.role() == BusRole.CLIENT)
                 .findFirst()
                 .orElse(null);
+        clientFeed = client == null || client.at() == null ? null : feeds.get(client.at());
         nearLines = leader == null ? new int[0] : lines(installation, leader, Terminals.OUTGOING);
         nearNeutral = leader == null ? -1 : neutral(installation, leader, Terminals.OUTGOING);
         ThingId meterId =
@@ -147,8 +149,7 @@ final class Senses {
 
     private boolean isFed(Machine machine, @Nullable Feed feed) {
         if (feed == null) return machine.surroundings().energy();
-        if (feed.isInverter)
-            return machine.surroundings().energy() && machine.surroundings().invertersOn();
+        if (feed.isInverter) return machine.isInverterAwake();
         return feed.lines.length > 0 && isLive(machine.nets(), feed.lines[0], feed.neutral);
     }
 
@@ -307,7 +308,7 @@ final class Senses {
 
     /** Whether the client gets answers from a server. */
     boolean isAnswered(Machine machine, BusPort server) {
-        if (client == null || !isServerFed(machine, server)) return false;
+        if (client == null || !isFed(machine, clientFeed) || !isServerFed(machine, server)) return false;
         BusPort asking = set(machine, client);
         BusPort answering = set(machine, server);
         if (asking.medium() == BusMedium.TCP || answering.medium() == BusMedium.TCP)

@@ -126,8 +126,8 @@ public record StateTable(List<OperatingState> states, List<Row> rows) {
             readings.add(power.voltage(device, side, Conductor.L1, Conductor.L2));
         if (!all.contains(neutral)) return readings;
         for (Conductor line : all) if (line.isLine()) readings.add(power.voltage(device, side, line, neutral));
-        if (all.contains(Conductor.PE)) readings.add(power.voltage(device, side, neutral, Conductor.PE));
-        if (all.contains(Conductor.PE)) readings.add(power.voltage(device, side, Conductor.L1, Conductor.PE));
+        readings.add(power.voltage(device, side, neutral, Conductor.PE));
+        readings.add(power.voltage(device, side, Conductor.L1, Conductor.PE));
         return readings;
     }
 }
