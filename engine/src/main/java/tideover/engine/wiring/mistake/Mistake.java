@@ -3,6 +3,7 @@ package tideover.engine.wiring.mistake;
 import java.util.List;
 import tideover.engine.site.ThingId;
 import tideover.engine.wiring.model.Defect;
+import tideover.engine.wiring.model.Ids;
 
 /**
  * One mistake or failure.
@@ -21,10 +22,7 @@ public record Mistake(int index, MistakeKind kind, ThingId place, List<String> d
 
     /** Lasting name, such as {@code exchanged:oven:L1:N}. */
     public String id() {
-        StringBuilder id = new StringBuilder(
-                        kind.name().toLowerCase(java.util.Locale.ROOT).replace('_', '-'))
-                .append(':')
-                .append(place);
+        StringBuilder id = new StringBuilder(Ids.of(kind)).append(':').append(place);
         for (String detail : details) id.append(':').append(detail.replace(' ', '-'));
         if (!other.equals(place)) id.append(':').append(other);
         return id.toString();

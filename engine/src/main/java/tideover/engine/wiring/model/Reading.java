@@ -47,7 +47,7 @@ public final class Reading {
 
     /** Lasting name, such as {@code voltage:main-board:L1-N}. */
     public String id() {
-        String word = kind.name().toLowerCase(java.util.Locale.ROOT).replace('_', '-');
+        String word = Ids.of(kind);
         return word + ":" + place + (detail.isEmpty() ? "" : ":" + detail.replace(' ', '-'));
     }
 

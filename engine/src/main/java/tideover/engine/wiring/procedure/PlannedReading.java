@@ -2,6 +2,7 @@ package tideover.engine.wiring.procedure;
 
 import org.jspecify.annotations.Nullable;
 import tideover.engine.installation.control.Wire;
+import tideover.engine.wiring.model.Ids;
 import tideover.engine.wiring.model.Reading;
 
 /**
@@ -17,7 +18,7 @@ public record PlannedReading(
 
     /** Lasting name, such as {@code island-unloaded/voltage:main-board:L1-N}. */
     public String id() {
-        String word = situation.name().toLowerCase(java.util.Locale.ROOT).replace('_', '-');
+        String word = Ids.of(situation);
         String without = lifted == null ? "" : "/without-" + lifted.cable().id() + "." + (lifted.position() + 1);
         return word + without + "/" + reading.id();
     }

@@ -2,6 +2,7 @@ package tideover.engine.wiring.procedure;
 
 import java.util.List;
 import tideover.engine.site.ThingId;
+import tideover.engine.wiring.model.Ids;
 
 /**
  * One step: readings taken at one place.
@@ -19,7 +20,6 @@ public record Step(int index, StepName name, ThingId place, String detail, List<
 
     /** Lasting name. */
     public String id() {
-        return name.name().toLowerCase(java.util.Locale.ROOT).replace('_', '-') + ":" + place
-                + (detail.isEmpty() ? "" : ":" + detail);
+        return Ids.of(name) + ":" + place + (detail.isEmpty() ? "" : ":" + detail);
     }
 }
