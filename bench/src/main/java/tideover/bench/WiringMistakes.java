@@ -17,7 +17,9 @@ import tideover.engine.wiring.procedure.Step;
 /** Every single wiring mistake of a house through every commissioning step, from a changed site. */
 final class WiringMistakes implements Benchmark {
 
-    private static final int WARM_UP_ROUNDS = 12;
+    /** Mistakes times steps until the program is warm: a small house takes more rounds for it than a large one. */
+    private static final int WARM_UP_PAIRS = 8_000_000;
+
     private static final int ROUNDS = 11;
 
     @Override
@@ -49,7 +51,8 @@ final class WiringMistakes implements Benchmark {
         Results results = new Results();
         String counts = "";
         double totalMs = 0;
-        for (int round = 0; round < WARM_UP_ROUNDS + ROUNDS; round++) {
+        int warm = 0;
+        for (int round = 0; timesUs.size() < ROUNDS; round++) {
             Site edited = edits.site(round);
             long begin = System.nanoTime();
             HouseModel model = HouseModel.of(Installation.of(edited));
@@ -57,9 +60,12 @@ final class WiringMistakes implements Benchmark {
             List<Mistake> mistakes = Mistakes.of(model);
             Coverage coverage = Coverage.of(run, mistakes);
             double timeUs = (System.nanoTime() - begin) * 1e-3;
-            if (round < WARM_UP_ROUNDS) continue;
             int steps = run.procedure().steps().size();
             if (mistakes.isEmpty() || steps == 0) throw new IllegalStateException("nothing here can form an island");
+            if (warm < WARM_UP_PAIRS) {
+                warm += mistakes.size() * steps;
+                continue;
+            }
             timesUs.add(timeUs / mistakes.size() / steps);
             totalMs += timeUs * 1e-3 / ROUNDS;
             counts = "%d mistakes, %d steps".formatted(mistakes.size(), steps);

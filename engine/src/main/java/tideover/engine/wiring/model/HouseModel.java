@@ -58,6 +58,7 @@ public final class HouseModel {
     private final @Nullable Inverter leader;
     private final @Nullable IslandSettings settings;
     private final NetsCache healthy;
+    private final ControlCache healthyControl;
     private final Places places;
     private final Senses senses;
 
@@ -93,6 +94,7 @@ public final class HouseModel {
         }
         this.power = PowerNet.of(installation, edge -> gate(edge, gates));
         this.healthy = new NetsCache(power);
+        this.healthyControl = new ControlCache(control, control.net());
         this.places = new Places(installation);
         this.senses = new Senses(this);
     }
@@ -327,6 +329,11 @@ public final class HouseModel {
     int device(ThingId id) {
         for (int i = 0; i < devices.size(); i++) if (devices.get(i).id.equals(id)) return i;
         return -1;
+    }
+
+    /** Solutions of the healthy control net, likewise. */
+    ControlCache healthyControl() {
+        return healthyControl;
     }
 
     /** Solutions of the healthy power net, shared by all runs whose mistake lies elsewhere. */

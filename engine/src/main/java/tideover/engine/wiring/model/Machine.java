@@ -34,8 +34,7 @@ public final class Machine {
     private final Defect defect;
     private final Senses senses;
     private final NetsCache power;
-    private final SwitchingNet controlNet;
-    private final SwitchingNet.Solved solved;
+    private final ControlCache controls;
     private final int suppliesLost;
     private final long heldClosed;
     private final long heldOpen;
@@ -49,13 +48,11 @@ public final class Machine {
     private double left = NEVER;
     private boolean mainFuse = true;
     private boolean unsettled;
-    private boolean short24;
     private boolean outOfStep;
     private long outputsOn;
     private Nets nets;
     private long gates;
-    private long controlGates = -1;
-    private int controlLive = -1;
+    private ControlCache.Solution solution;
 
     Machine(HouseModel model, Defect defect) {
         this.model = model;
@@ -64,8 +61,9 @@ public final class Machine {
         this.power = defect.power().isNone()
                 ? model.healthy()
                 : new NetsCache(model.power().with(defect.power()));
-        this.controlNet = control.net().with(defect.control());
-        this.solved = controlNet.solved();
+        this.controls = defect.control().isNone()
+                ? model.healthyControl()
+                : new ControlCache(control, control.net().with(defect.control()));
         this.senses = model.senses();
         long close = 0;
         long open = 0;
@@ -89,6 +87,7 @@ public final class Machine {
         for (int d = 0; d < closed.length; d++)
             closed[d] = model.devices().get(d).restsClosed();
         nets = solvePower();
+        solution = controls.solve(ControlModel.always(), 0);
     }
 
     /** A copy that goes its own way. */
@@ -98,8 +97,8 @@ public final class Machine {
         defect = other.defect;
         senses = other.senses;
         power = other.power;
-        controlNet = other.controlNet;
-        solved = controlNet.solved();
+        controls = other.controls;
+        solution = other.solution;
         suppliesLost = other.suppliesLost;
         heldClosed = other.heldClosed;
         heldOpen = other.heldOpen;
@@ -112,7 +111,6 @@ public final class Machine {
         left = other.left;
         mainFuse = other.mainFuse;
         unsettled = other.unsettled;
-        short24 = other.short24;
         outputsOn = other.outputsOn;
         nets = other.nets;
         gates = other.gates;
@@ -120,9 +118,7 @@ public final class Machine {
 
     /** A copy that stays as it stands, or goes its own way. */
     public Machine fork() {
-        Machine copy = copy();
-        copy.solveControl();
-        return copy;
+        return copy();
     }
 
     Machine copy() {
@@ -316,29 +312,7 @@ public final class Machine {
     private void solveControl() {
         outputsOn = outputs();
         int live = senses.supplies(this) & ~suppliesLost;
-        long contacts = controlGates();
-        // What stands as it stood needs no new solution.
-        if (contacts == controlGates && live == controlLive) return;
-        controlGates = contacts;
-        controlLive = live;
-        short24 = false;
-        controlNet.solve(contacts, live, solved);
-        for (int i = 0; i < control.supplies().size(); i++) {
-            if (!isShorted(i)) continue;
-            short24 = true;
-            live &= ~(1 << ControlModel.plusBit(i) | 1 << ControlModel.minusBit(i));
-        }
-        if (short24) controlNet.solve(contacts, live, solved);
-    }
-
-    /** Whether a supply feeds a short-circuit, or a line conductor has got at it. */
-    private boolean isShorted(int supply) {
-        int plus = 1 << ControlModel.plusBit(supply);
-        int minus = 1 << ControlModel.minusBit(supply);
-        int mains = 1 << ControlModel.MAINS;
-        int atPlus = solved.potentials(control.supplies().get(supply).plus());
-        int atMinus = solved.potentials(control.supplies().get(supply).minus());
-        return (atPlus & plus) != 0 && (atPlus & minus) != 0 || ((atPlus | atMinus) & mains) != 0;
+        solution = controls.solve(controlGates(), live);
     }
 
     private long controlGates() {
@@ -474,7 +448,7 @@ public final class Machine {
 
     /** Whether a control supply feeds a short-circuit or was hit by a line conductor. */
     public boolean isSupplyShorted() {
-        return short24;
+        return solution.isShorted;
     }
 
     /** Whether at the last event a forming source was joined to the live grid. */
@@ -512,7 +486,7 @@ public final class Machine {
     }
 
     SwitchingNet.Solved controlNets() {
-        return solved;
+        return solution.nets;
     }
 
     boolean isOutputOn(ControlPort port) {

@@ -64,14 +64,16 @@ public final class Nets {
         }
         int[] starts = net.starts();
         int[] adjacent = net.adjacent();
+        int[] neighbours = net.neighbours();
+        boolean[] opens = net.opens();
         for (int head = 0; head < tail; head++) {
             int node = queue[head];
             for (int i = starts[node]; i < starts[node + 1]; i++) {
-                int joint = adjacent[i];
-                if (net.part(joint) != PowerNet.METAL || !net.conducts(joint, closed, tripped)) continue;
-                int next = net.joints.from[joint] == node ? net.joints.to[joint] : net.joints.from[joint];
-                if ((mask[next] & bit) != 0) continue;
+                int next = neighbours[i];
                 int before = mask[next];
+                if ((before & bit) != 0) continue;
+                int joint = adjacent[i];
+                if (opens[i] && !net.conducts(joint, closed, tripped)) continue;
                 mask[next] = before | bit;
                 if (before != 0) clashes |= clash(before | bit);
                 if (by[next] == UNREACHED) by[next] = joint + FIRST;

@@ -24,7 +24,11 @@ public final class PowerNet {
     final Structure structure;
     final Joints joints;
     private final int[] starts;
+    /** Joints of metal at each node, the node at their other end, and whether anything may open them. */
     private final int[] adjacent;
+
+    private final int[] neighbours;
+    private final boolean[] opens;
     private final int[] ties;
 
     /**
@@ -80,7 +84,7 @@ public final class PowerNet {
         this.joints = joints;
         starts = new int[structure.nodes + 1];
         for (int i = 0; i < joints.count(); i++) {
-            if (joints.from[i] < 0 || joints.to[i] < 0) continue;
+            if (!isMetal(i)) continue;
             starts[joints.from[i]]++;
             starts[joints.to[i]]++;
         }
@@ -90,12 +94,25 @@ public final class PowerNet {
             starts[node] = sum;
         }
         adjacent = new int[sum];
+        neighbours = new int[sum];
+        opens = new boolean[sum];
         for (int i = 0; i < joints.count(); i++) {
-            if (joints.from[i] < 0 || joints.to[i] < 0) continue;
-            adjacent[--starts[joints.from[i]]] = i;
-            adjacent[--starts[joints.to[i]]] = i;
+            if (!isMetal(i)) continue;
+            join(--starts[joints.from[i]], i, joints.to[i]);
+            join(--starts[joints.to[i]], i, joints.from[i]);
         }
         ties = ties();
+    }
+
+    private boolean isMetal(int joint) {
+        return joints.from[joint] >= 0 && joints.to[joint] >= 0 && part(joint) == METAL;
+    }
+
+    private void join(int place, int joint, int neighbour) {
+        adjacent[place] = joint;
+        neighbours[place] = neighbour;
+        boolean isPlanned = joint < structure.gates.of.length;
+        opens[place] = isPlanned && (structure.gates.of[joint] != ALWAYS || structure.owners.of[joint] >= 0);
     }
 
     /** Joints that tie a neutral to earth or, by a mistake, might. */
@@ -267,6 +284,14 @@ public final class PowerNet {
 
     int[] adjacent() {
         return adjacent;
+    }
+
+    int[] neighbours() {
+        return neighbours;
+    }
+
+    boolean[] opens() {
+        return opens;
     }
 
     int[] tiesToEarth() {
