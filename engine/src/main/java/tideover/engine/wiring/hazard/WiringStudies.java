@@ -88,9 +88,17 @@ public final class WiringStudies {
                         && (port.kind() == PortKind.COIL || port.kind() == PortKind.INPUT));
     }
 
-    /** Facts about ports without which it is not known what they do. */
+    /** Facts about switching devices and ports without which it is not known what they do. */
     List<FactId> missing() {
         List<FactId> missing = new ArrayList<>();
+        for (IslandingSwitch device : installation.islandingSwitches()) {
+            if (device.feedbackContact() == null) missing.add(device.fact("feedbackContact"));
+            if (device.restPosition() == null) missing.add(device.fact("restPosition"));
+        }
+        for (NeutralEarthSwitch device : installation.neutralEarthSwitches()) {
+            if (device.feedbackContact() == null) missing.add(device.fact("feedbackContact"));
+            if (device.restPosition() == null) missing.add(device.fact("restPosition"));
+        }
         for (ControlPort port : model().wiring().controlPorts()) {
             if (port.at() == null) missing.add(port.fact("at"));
             if (port.kind() == null) missing.add(port.fact("kind"));
