@@ -13,6 +13,7 @@ import picocli.CommandLine.Parameters;
 import tideover.engine.rules.RuleBook;
 import tideover.engine.wiring.schedule.CuttingList;
 import tideover.files.SiteFileResult;
+import tideover.papers.handover.TerminalPaper;
 import tideover.papers.handover.WiringPaper;
 import tideover.papers.wiring.Listing;
 import tideover.papers.wiring.ListingCsv;
@@ -84,6 +85,11 @@ final class WiringCommand implements Callable<Integer> {
         byte[] paper = new WiringPaper(listings, wiring.wording(), desk.stamp(file)).pdf();
         desk.write(folder.resolve("wiring.pdf"), paper);
         if (!json) desk.out().println(folder.resolve("wiring.pdf"));
+        if (parts.isEmpty()) {
+            Path drawing = folder.resolve("terminals.pdf");
+            desk.write(drawing, new TerminalPaper(desk.terminals(file), wiring.wording(), desk.stamp(file)).pdf());
+            if (!json) desk.out().println(drawing);
+        }
         texts.forEach((name, text) -> {
             desk.write(folder.resolve(name), text);
             if (!json) desk.out().println(folder.resolve(name));

@@ -162,7 +162,7 @@ final class Connections {
         words.add(run);
         List<String> positions =
                 rows.stream().map(row -> String.valueOf(row.position())).toList();
-        words.add(wording.text("terminals.cores", ranges(rows, positions)));
+        words.add(wording.text(rows.size() == 1 ? "terminals.core" : "terminals.cores", ranges(rows, positions)));
         return words;
     }
 

@@ -19,8 +19,17 @@ public interface WiringPart {
             new CoveragePart(),
             new MistakesPart());
 
-    /** What is told unless something else is asked for: what serves the work, without commissioning and mistakes. */
-    List<WiringPart> USUAL = ALL.subList(0, 8);
+    /** What is told unless something else is asked for: all but the long lists of steps and of mistakes. */
+    List<WiringPart> USUAL = List.of(
+            new PowerPart(),
+            new ControlPart(),
+            new CuttingPart(),
+            new LabelPart(),
+            new PartsPart(),
+            new BuiltPart(),
+            new StatesPart(),
+            new ChangeoverPart(),
+            new CoveragePart());
 
     /** What the next electrician needs; cutting and labels serve the work only, steps the commissioning. */
     List<WiringPart> OF_HANDOVER =
