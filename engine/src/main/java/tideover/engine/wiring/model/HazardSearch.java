@@ -24,6 +24,9 @@ public final class HazardSearch {
     /** What lasts so long stays, for all that a limit could say: each allows a fraction of a second [s]. */
     private static final double STAYS_S = 2;
 
+    /** While only states at rest count, how long something has lasted tells nothing. */
+    private static final double[] NOTHING_LASTED = {};
+
     private HazardSearch() {}
 
     /** When something may happen. */
@@ -91,8 +94,6 @@ public final class HazardSearch {
         }
     }
 
-    private record Key(Machine.Moment moment, List<Double> since) {}
-
     /** Searches with a defect or, with {@link Defect#NONE}, in the healthy house. */
     public static Reached search(HouseModel model, Defect defect, When when) {
         return search(model, defect, when, Happening.ALL);
@@ -105,13 +106,14 @@ public final class HazardSearch {
         Machine start = model.machine(defect);
         start.run(Surroundings.IN_SERVICE, Machine.Until.AT_REST);
         Deque<Branch> waiting = new ArrayDeque<>();
-        Set<Key> known = new HashSet<>();
+        Set<Moment> known = new HashSet<>();
         waiting.add(new Branch(start, new Since(new double[Hazard.values().length]), List.of()));
         int moments = 0;
         while (!waiting.isEmpty() && moments < MOST_MOMENTS) {
             Branch branch = waiting.remove();
             Machine machine = branch.machine();
-            if (!known.add(key(branch, when))) continue;
+            if (!known.add(new Moment(machine, when == When.ANY_TIME ? branch.since().seconds : NOTHING_LASTED)))
+                continue;
             moments++;
             double next = machine.nextEvent();
             int hazards = places.hazards(machine.nets(), machine.live());
@@ -150,14 +152,6 @@ public final class HazardSearch {
             }
         }
         return new Reached(exposures, moments, waiting.isEmpty());
-    }
-
-    /** While only states at rest count, how long something has lasted tells nothing. */
-    private static Key key(Branch branch, When when) {
-        List<Double> since = new ArrayList<>();
-        if (when == When.ANY_TIME)
-            for (double seconds : branch.since().seconds) since.add(Math.rint(seconds * 1e6) / 1e6);
-        return new Key(branch.machine().moment(), since);
     }
 
     private static @Nullable Surroundings changed(Machine machine, Happening happening) {

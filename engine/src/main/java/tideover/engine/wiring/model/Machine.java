@@ -511,31 +511,28 @@ public final class Machine {
         return model;
     }
 
-    /** What distinguishes two moments of a run. */
-    Moment moment() {
-        return new Moment(
-                phase,
-                surroundings,
-                left,
-                Arrays.hashCode(moving),
-                gates,
-                mainFuse,
-                Arrays.hashCode(tripped),
-                Arrays.toString(moving));
+    double[] movingS() {
+        return moving;
     }
 
-    /**
-     * One moment of a run; two that are equal go on alike.
-     *
-     * @param timeLeftS of the inverter's own time, infinite where none runs [s]
-     */
-    record Moment(
-            Phase phase,
-            Surroundings surroundings,
-            double timeLeftS,
-            int movingHash,
-            long gates,
-            boolean mainFuse,
-            int trippedHash,
-            String moving) {}
+    long[] tripped() {
+        return tripped;
+    }
+
+    /** Positions of all gates; the main fuse is one bit above them. */
+    long gatesNow() {
+        return gates | (mainFuse ? 1L << 62 : 0);
+    }
+
+    /** Positions of all mechanisms, one bit each. */
+    long mechanisms() {
+        long bits = 0;
+        for (int d = 0; d < closed.length; d++) if (closed[d]) bits |= 1L << d;
+        return bits;
+    }
+
+    /** Until the inverter's own time has run out; infinite where none runs [s]. */
+    double timeLeftS() {
+        return left;
+    }
 }

@@ -103,4 +103,13 @@ public record Surroundings(
         return new Surroundings(
                 gridLines, gridNeutral, energy, byPassed, breakersOn, rcdsOn, invertersOn, byHand, true);
     }
+
+    /** All of it in one number; two are equal if these are. */
+    int bits() {
+        int bits = byHand.ordinal();
+        for (boolean each :
+                new boolean[] {gridLines, gridNeutral, energy, byPassed, breakersOn, rcdsOn, invertersOn, reset})
+            bits = bits << 1 | (each ? 1 : 0);
+        return bits;
+    }
 }
