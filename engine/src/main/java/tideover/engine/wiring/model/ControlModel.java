@@ -22,8 +22,6 @@ final class ControlModel {
 
     /** Contacts that are always closed: terminals for the bus cable onwards. */
     private static final int ALWAYS = 63;
-    /** First gate of the outputs; below it lie two for each device. */
-    private static final int FIRST_OUTPUT = 24;
     /** Potential of earth, and of a line conductor. */
     static final int EARTH = 30;
 
@@ -38,6 +36,9 @@ final class ControlModel {
     private final List<int[]> loads = new ArrayList<>();
     private final List<BusPort> buses = new ArrayList<>();
     private final SwitchingNet net;
+    /** First gate of the outputs; below it lie two for each device. */
+    private final int firstOutput;
+
     private final int earth;
     private final int mains;
 
@@ -50,6 +51,7 @@ final class ControlModel {
     ControlModel(ControlNet wiring, List<ThingId> devices) {
         SwitchingNet.Builder builder = new SwitchingNet.Builder();
         for (TerminalId terminal : wiring.terminals()) nodes.put(terminal, builder.node());
+        firstOutput = 2 * devices.size();
         earth = builder.node();
         mains = builder.node();
         builder.rail(earth, EARTH);
@@ -72,13 +74,19 @@ final class ControlModel {
         net = builder.build();
     }
 
+    /** Whether gates and potentials, bits of one number each, suffice. No house of one family comes near. */
+    static boolean fits(ControlNet wiring, int devices) {
+        return 2 * devices + wiring.controlPorts(PortKind.OUTPUT).size() <= ALWAYS
+                && minusBit(wiring.controlPorts(PortKind.SUPPLY).size()) < MAINS;
+    }
+
     private void add(ControlPort port, List<ThingId> devices, SwitchingNet.Builder builder) {
         int device = devices.indexOf(port.at());
         if (port.kind() == PortKind.AUXILIARY_CONTACT && count(port) >= 2 && device >= 0) {
             MainContacts when = port.closedWhen();
             if (when != null) builder.contact(node(port, 0), node(port, 1), reportGate(device, when));
         } else if (port.kind() == PortKind.OUTPUT && count(port) >= 1) {
-            int gate = FIRST_OUTPUT + outputPorts.size();
+            int gate = firstOutput + outputPorts.size();
             outputs.put(port.id(), gate);
             outputDevices.add(device);
             outputPorts.add(port);
@@ -178,7 +186,7 @@ final class ControlModel {
     }
 
     int outputGate(int output) {
-        return FIRST_OUTPUT + output;
+        return firstOutput + output;
     }
 
     /** The supply of the same device. */

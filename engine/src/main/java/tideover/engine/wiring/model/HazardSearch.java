@@ -134,7 +134,7 @@ public final class HazardSearch {
             }
             boolean isAtRest = next == Double.POSITIVE_INFINITY || machine.phase() == Phase.OBSERVING;
             if (next != Double.POSITIVE_INFINITY) {
-                Machine later = machine.copy();
+                Machine later = machine.fork();
                 later.pass(next);
                 waiting.add(new Branch(later, new Since(since), branch.happenings()));
             }
@@ -143,7 +143,7 @@ public final class HazardSearch {
                 if (!possible.contains(happening)) continue;
                 Surroundings changed = changed(machine, happening);
                 if (changed == null) continue;
-                Machine other = machine.copy();
+                Machine other = machine.fork();
                 other.surrounded(changed);
                 List<Happening> happenings = new ArrayList<>(branch.happenings());
                 happenings.add(happening);

@@ -3,9 +3,11 @@ package tideover.engine.wiring.model;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.HashMap;
+import java.util.HashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
 import org.jspecify.annotations.Nullable;
 import tideover.engine.installation.Edge;
 import tideover.engine.installation.Edge.Part;
@@ -62,35 +64,43 @@ public final class HouseModel {
     private final Places places;
     private final Senses senses;
 
-    private HouseModel(Installation installation, ControlNet wiring) {
+    private HouseModel(Installation installation, ControlNet stated) {
         this.installation = installation;
-        this.wiring = wiring;
         this.settings =
                 installation.all(IslandSettings.class).stream().findFirst().orElse(null);
         this.timing = Timing.of(settings);
-        this.leader = leader(installation, settings);
+        Set<ThingId> withPorts = new HashSet<>();
+        for (ControlPort port : stated.controlPorts()) if (port.at() != null) withPorts.add(port.at());
+        List<Thing> things = switching(installation, withPorts);
+        long poles = installation.edges().stream()
+                .filter(edge -> isSwitched(edge.part()))
+                .count();
+        // What is too large is not modelled at all, rather than wrongly: nothing leads it.
+        boolean fits = FIRST_POLE + poles <= Long.SIZE && ControlModel.fits(stated, things.size());
+        this.wiring = fits ? stated : ControlNet.none();
+        this.leader = fits ? leader(installation, settings) : null;
+        if (!fits) things = List.of();
         Map<ThingId, List<ControlPort>> ports = new HashMap<>();
         for (ControlPort port : wiring.controlPorts())
             if (port.at() != null)
                 ports.computeIfAbsent(port.at(), at -> new ArrayList<>()).add(port);
-        List<Thing> things = switching(installation);
         this.control = new ControlModel(wiring, things.stream().map(Thing::id).toList());
         int[] gates = new int[installation.edges().size()];
         Arrays.fill(gates, PowerNet.ALWAYS);
         int next = FIRST_POLE;
         for (Thing thing : things) {
-            List<Integer> poles = new ArrayList<>();
+            List<Integer> own = new ArrayList<>();
             for (Edge edge : installation.edges()) {
                 if (!edge.thing().id().equals(thing.id()) || !isSwitched(edge.part())) continue;
                 // All poles of a by-pass move together; those of a switch may fail one by one.
-                if (thing instanceof ByPass && !poles.isEmpty()) {
-                    gates[edge.index()] = poles.get(0);
+                if (thing instanceof ByPass && !own.isEmpty()) {
+                    gates[edge.index()] = own.get(0);
                 } else {
                     gates[edge.index()] = next;
-                    poles.add(next++);
+                    own.add(next++);
                 }
             }
-            devices.add(device(thing, poles, ports.getOrDefault(thing.id(), List.of())));
+            devices.add(device(thing, own, ports.getOrDefault(thing.id(), List.of())));
         }
         this.power = PowerNet.of(installation, edge -> gate(edge, gates));
         this.healthy = new NetsCache(power);
@@ -115,12 +125,14 @@ public final class HouseModel {
         return forming.isEmpty() ? null : forming.get(0);
     }
 
-    private static List<Thing> switching(Installation installation) {
+    /** What switches or, like an isolator with an auxiliary contact, tells the control where it stands. */
+    private static List<Thing> switching(Installation installation, Set<ThingId> withPorts) {
         List<Thing> things = new ArrayList<>();
         things.addAll(installation.islandingSwitches());
         things.addAll(installation.neutralEarthSwitches());
         things.addAll(installation.byPasses());
-        things.addAll(installation.all(Isolator.class));
+        for (Isolator isolator : installation.all(Isolator.class))
+            if (withPorts.contains(isolator.id())) things.add(isolator);
         return things;
     }
 

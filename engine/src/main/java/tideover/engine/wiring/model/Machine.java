@@ -118,10 +118,6 @@ public final class Machine {
 
     /** A copy that stays as it stands, or goes its own way. */
     public Machine fork() {
-        return copy();
-    }
-
-    Machine copy() {
         return new Machine(this);
     }
 

@@ -34,7 +34,7 @@ public final class PowerNet {
     /**
      * What a mistake does not change.
      *
-     * <p>{@code gates}: which gate closes a joint; {@code earthing}: joints that tie neutral to earth; {@code owners}: the
+     * <p>{@code gates}: which gate closes a joint; {@code parts}: what a joint is, {@link #METAL} and so on; {@code owners}: the
      * protected thing whose device opens a joint, or -1; {@code rcds}: likewise its residual current device.
      */
     record Structure(
@@ -243,11 +243,6 @@ public final class PowerNet {
     /** The joints, which a mistake may change. */
     public Joints joints() {
         return structure.planned;
-    }
-
-    /** The gate of a joint. */
-    public int gate(int joint) {
-        return structure.gates.of[joint];
     }
 
     /** A net with a mistake. */
