@@ -118,7 +118,9 @@ public enum ProblemKind {
     VARIANT_OF_ITSELF(1),
     /** Longest chain. */
     VARIANT_CHAIN(1),
-    FACT_FORM(1);
+    FACT_FORM(1),
+    /** What was to be changed. */
+    EDIT_PATH(1);
 
     static final String PREFIX = "problem.";
 

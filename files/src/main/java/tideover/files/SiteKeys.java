@@ -36,7 +36,9 @@ final class SiteKeys {
             ThingId.MAIN_EARTH.text(),
             HOUSE,
             PLAN,
-            BUILT);
+            BUILT,
+            EVIDENCE,
+            "accepted");
 
     private SiteKeys() {}
 

@@ -17,6 +17,9 @@ import tideover.files.text.Numbers;
 import tideover.files.text.Sink;
 import tideover.files.text.Sink.Layout;
 import tideover.files.text.YamlSink;
+import tideover.files.yaml.Node.Mapping;
+import tideover.files.yaml.NodeSink;
+import tideover.files.yaml.Spot;
 
 /**
  * Writes sites. A site whose things stand in the order of {@link ThingKind}, as every site read from a file does, reads
@@ -49,6 +52,13 @@ public final class SiteWriter {
         YamlSink yaml = new YamlSink();
         write(site, yaml);
         return yaml.finish();
+    }
+
+    /** The tree that the canonical JSON reads as; everything in it stands nowhere. */
+    Mapping tree(Site site) {
+        NodeSink nodes = new NodeSink(Spot.whole(""));
+        write(site, nodes);
+        return nodes.finish();
     }
 
     private void write(Site site, Sink out) {

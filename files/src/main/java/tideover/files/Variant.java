@@ -101,31 +101,11 @@ final class Variant {
     }
 
     private Mapping put(Mapping mapping, List<String> path, Entry entry) {
-        String key = path.get(0);
-        if (path.size() == 1)
-            return entry.value().isNothing()
-                    ? mapping.without(key)
-                    : mapping.with(new Entry(key, entry.spot(), entry.value()));
-        Node inner = mapping.find(key).orElse(null);
-        List<String> rest = path.subList(1, path.size());
-        if (inner instanceof Sequence list) return mapping.with(new Entry(key, entry.spot(), put(list, rest, entry)));
-        if (!(inner instanceof Mapping) && entry.value().isNothing()) return mapping;
-        Mapping group = inner instanceof Mapping stated ? stated : Mapping.of(entry.spot(), List.of());
-        return mapping.with(new Entry(key, entry.spot(), put(group, rest, entry)));
-    }
-
-    /** A group in a list is named by its number: {@code wires.cores.3.to}. */
-    private Sequence put(Sequence list, List<String> path, Entry entry) {
-        List<Node> items = new ArrayList<>(list.items());
-        List<String> rest = path.subList(1, path.size());
-        for (int i = 0; i < items.size(); i++) {
-            if (!path.get(0).equals(Integer.toString(i + 1))) continue;
-            if (rest.isEmpty()) items.set(i, entry.value());
-            else if (items.get(i) instanceof Mapping group) items.set(i, put(group, rest, entry));
-            return Sequence.of(list.spot(), items);
-        }
+        Node value = entry.value().isNothing() ? null : entry.value();
+        Mapping changed = mapping.put(path, entry.spot(), value).orElse(null);
+        if (changed != null) return changed;
         problems.add(entry.spot(), SET + "." + entry.key(), ProblemKind.FACT_FORM, ValueReader.shortened(entry.key()));
-        return list;
+        return mapping;
     }
 
     private void add(Entry entry, String key, String side, List<String> parts) {

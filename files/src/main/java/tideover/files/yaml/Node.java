@@ -2,7 +2,9 @@ package tideover.files.yaml;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Objects;
 import java.util.Optional;
+import org.jspecify.annotations.Nullable;
 
 /** One value of a file and where it stands. Immutable: an alias is the same node met twice. */
 public sealed interface Node {
@@ -43,6 +45,26 @@ public sealed interface Node {
             return of(spot, copy);
         }
 
+        /**
+         * A copy with another value at a path of keys; groups on the way are made where they are missing. An item of a
+         * list is named by its number from 1.
+         *
+         * @param value nothing takes out what is there
+         * @return nothing where the path leads to an item that the list does not have
+         */
+        public Optional<Mapping> put(List<String> path, Spot spot, @Nullable Node value) {
+            String key = path.get(0);
+            if (path.size() == 1) return Optional.of(value == null ? without(key) : with(new Entry(key, spot, value)));
+            List<String> rest = path.subList(1, path.size());
+            Node inner = find(key).orElse(null);
+            if (inner instanceof Sequence list)
+                return list.put(rest, spot, value).map(changed -> with(new Entry(key, spot, changed)));
+            if (!(inner instanceof Mapping) && value == null) return Optional.of(this);
+            Mapping group = inner instanceof Mapping stated ? stated : of(spot, List.of());
+            return group.put(rest, spot, value)
+                    .map(changed -> changed.entries().isEmpty() ? without(key) : with(new Entry(key, spot, changed)));
+        }
+
         /** A copy without this key. */
         public Mapping without(String key) {
             List<Entry> copy = new ArrayList<>(entries);
@@ -64,6 +86,27 @@ public sealed interface Node {
             long size = 1;
             for (Node item : items) size += item.size();
             return new Sequence(spot, List.copyOf(items), size);
+        }
+
+        private Optional<Sequence> put(List<String> path, Spot spot, @Nullable Node value) {
+            List<Node> copy = new ArrayList<>(items);
+            List<String> rest = path.subList(1, path.size());
+            for (int i = 0; i < copy.size(); i++) {
+                if (!path.get(0).equals(Integer.toString(i + 1))) continue;
+                if (rest.isEmpty() && value == null) {
+                    copy.remove(i);
+                } else if (rest.isEmpty()) {
+                    copy.set(i, Objects.requireNonNull(value));
+                } else if (copy.get(i) instanceof Mapping group) {
+                    Optional<Mapping> changed = group.put(rest, spot, value);
+                    if (changed.isEmpty()) return Optional.empty();
+                    copy.set(i, changed.get());
+                } else {
+                    return Optional.empty();
+                }
+                return Optional.of(of(this.spot, copy));
+            }
+            return Optional.empty();
         }
     }
 
