@@ -26,7 +26,9 @@ import tideover.engine.site.OvercurrentKind;
 import tideover.engine.site.ThingId;
 import tideover.papers.Stamp;
 import tideover.papers.Wording;
+import tideover.papers.drawing.DrawingStyle;
 import tideover.papers.drawing.Ink;
+import tideover.papers.drawing.PagePen;
 import tideover.papers.drawing.PdfPen;
 import tideover.papers.drawing.Pen;
 import tideover.papers.drawing.Pen.Anchor;
@@ -100,6 +102,13 @@ public final class CurveSheet {
         paint(pen);
         return pen.finished(
                 WIDTH_MM, HEIGHT_MM, wording.locale().toLanguageTag(), title(), wording.text("curves.describe"));
+    }
+
+    /** The sheet for a page: the bare SVG element, which looks as {@link DrawingStyle#css} says. */
+    public String pageSvg() {
+        PagePen pen = new PagePen();
+        paint(pen);
+        return pen.element(WIDTH_MM, HEIGHT_MM, wording.locale().toLanguageTag(), title());
     }
 
     /** Paints the sheet over what is on a page of a PDF document, its left edge this far from that of the page [mm]. */
@@ -176,6 +185,7 @@ public final class CurveSheet {
             Ink ink = ink(device.place().holder());
             pen.begin(
                     "band-" + device.place().holder(),
+                    device.place().holder(),
                     wording.name(device.place().holder()));
             pen.line(ink, Weight.HAIR, band(curve).earliest());
             pen.line(ink, Weight.STRONG, band(curve).latest());

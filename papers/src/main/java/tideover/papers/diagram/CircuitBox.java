@@ -26,6 +26,8 @@ final class CircuitBox extends Box {
         private static final double LOAD = 5.5;
         private static final double GAP = 1.6;
         private static final double WIDEST_NAME = 58;
+        private static final double WIDEST_NOTE = 62;
+
         static final double MARK = 9;
 
         private final double device;
@@ -33,21 +35,24 @@ final class CircuitBox extends Box {
         private final double cable;
         private final double name;
         private final double lines;
+        private final double note;
 
         Columns(List<Circuit> circuits, Labels labels) {
-            double d = 4, r = 0, c = 8, n = 20, l = 4;
+            double d = 4, r = 0, c = 8, n = 20, l = 4, p = 0;
             for (Circuit circuit : circuits) {
                 d = Math.max(d, width(labels.overcurrent(circuit.protection())));
                 if (circuit.rcd() != null) r = Math.max(r, 4 + width(labels.residual(circuit.rcd())) + GAP);
                 c = Math.max(c, width(labels.cable(circuit)));
                 n = Math.max(n, Math.min(WIDEST_NAME, width(nameAndCaution(circuit, labels))));
                 l = Math.max(l, width(labels.lines(circuit)));
+                p = Math.max(p, Math.min(WIDEST_NOTE, Words.stepped(labels.note(circuit))));
             }
             device = d;
             residual = r;
             cable = c;
             name = n;
             lines = l;
+            note = p == 0 ? 0 : p + GAP;
         }
 
         double width() {
@@ -64,6 +69,7 @@ final class CircuitBox extends Box {
                     + 2 * GAP
                     + lines
                     + GAP
+                    + note
                     + MARK;
         }
 
@@ -77,6 +83,7 @@ final class CircuitBox extends Box {
     private final Labels labels;
     private final Columns columns;
     private final List<String> name;
+    private final List<String> note;
 
     /**
      * @param pitch height of a row of one line [mm]
@@ -85,13 +92,24 @@ final class CircuitBox extends Box {
     CircuitBox(Circuit circuit, Side side, Labels labels, Columns columns, double pitch, double above) {
         super(
                 columns.width(),
-                above + pitch + (named(circuit, labels, columns).size() - 1) * Type.LEADING,
+                above + pitch + (rows(circuit, labels, columns) - 1) * Type.LEADING,
                 above + pitch / 2 + 0.9);
         this.circuit = circuit;
         this.side = side;
         this.labels = labels;
         this.columns = columns;
         this.name = named(circuit, labels, columns);
+        this.note = noted(circuit, labels, columns);
+    }
+
+    private static int rows(Circuit circuit, Labels labels, Columns columns) {
+        return Math.max(
+                named(circuit, labels, columns).size(),
+                noted(circuit, labels, columns).size());
+    }
+
+    private static List<String> noted(Circuit circuit, Labels labels, Columns columns) {
+        return Words.wrapped(labels.note(circuit), columns.note);
     }
 
     private static String nameAndCaution(Circuit circuit, Labels labels) {
@@ -109,7 +127,8 @@ final class CircuitBox extends Box {
         Ink ink = look.ink(circuit, side);
         Weight weight = look.weight(circuit);
         Axis at = new Axis(pen, x, line, Axis.Way.RIGHT, ink, weight);
-        pen.begin("thing-" + circuit.id(), labels.name(circuit));
+        pen.begin("thing-" + circuit.id(), circuit.id(), labels.name(circuit));
+        pen.reach(x, y, width(), height());
 
         double u = device(at, look);
         u = above(pen, at, x, line, u, labels.overcurrent(circuit.protection()), columns.device + Columns.GAP);
@@ -132,7 +151,11 @@ final class CircuitBox extends Box {
         text(pen, x + u + 1, line + 1);
         String lines = labels.lines(circuit);
         double right = x + width() - Columns.MARK;
-        pen.text(ink, Face.REGULAR, Type.SIZE, Anchor.END, right - Columns.GAP, line + 1, lines);
+        double noted = right - columns.note;
+        pen.text(ink, Face.REGULAR, Type.SIZE, Anchor.END, noted - Columns.GAP, line + 1, lines);
+        for (int i = 0; i < note.size(); i++)
+            pen.text(
+                    Ink.PENCIL, Face.REGULAR, Type.SIZE, Anchor.START, noted, line + 1 + i * Type.LEADING, note.get(i));
         mark(pen, look, right, line);
         pen.end();
     }

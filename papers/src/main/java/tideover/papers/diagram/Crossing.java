@@ -38,6 +38,11 @@ final class Crossing {
     private static final double JOINS_BELOW = 6;
     private static final double APART = 9;
 
+    /** Where its words begin: beside the upright, and the base line of what is noted below the line [mm]. */
+    private static final double RIGHT = 2.5;
+
+    private static final double NOTE = 4.5;
+
     private final Thing thing;
     private final Labels labels;
     private @Nullable Node exit;
@@ -93,14 +98,17 @@ final class Crossing {
 
     /** Paints it where the upright at {@code x} meets the double line at {@code y}. */
     void paint(Pen pen, Look look, double x, double y, Stroke below, Stroke above) {
-        pen.begin("thing-" + thing.id(), labels.name(thing));
+        pen.begin("thing-" + thing.id(), thing.id(), labels.name(thing));
+        pen.reach(x - RIGHT, y - JOINS_ABOVE, words(look).width() + 2 * RIGHT, JOINS_ABOVE + JOINS_BELOW);
         boolean dead = below.weight() == Weight.DEAD && above.weight() == Weight.DEAD;
         Axis at = new Axis(pen, x, y + HALF_GAP, Axis.Way.UP, dead ? Ink.DEAD : Ink.BLACK, Weight.NORMAL);
         Mark mark = thing instanceof IslandingSwitch ? Mark.CONTACTOR : Mark.SWITCH_DISCONNECTOR;
         Symbols.contact(at, mark, look.position(thing));
         List<String> lines = lines(look);
         double baseline = y - 2 - lines.size() * Type.LEADING;
-        Box.lines(pen, Ink.BLACK, x + 2.5, baseline, List.of(labels.name(thing)), lines);
+        new Words(List.of(labels.name(thing)), lines, List.of()).paint(pen, x + RIGHT, baseline);
+        for (String note : labels.note(thing))
+            pen.text(Ink.PENCIL, Face.REGULAR, Type.SIZE, Pen.Anchor.START, x + RIGHT, y + NOTE, note);
         pen.end();
         if (beside == null) return;
         double next = besideX(x, look);
@@ -112,8 +120,11 @@ final class Crossing {
     }
 
     private double besideX(double x, Look look) {
-        double name = Box.widest(Face.BOLD, List.of(labels.name(thing)));
-        return x + Math.max(name, Box.widest(Face.REGULAR, lines(look))) + APART;
+        return x + words(look).width() + APART;
+    }
+
+    private Words words(Look look) {
+        return new Words(List.of(labels.name(thing)), lines(look), labels.note(thing));
     }
 
     private List<String> lines(Look look) {

@@ -31,20 +31,15 @@ final class DeviceBox extends Box {
     private final Side side;
     private final Labels labels;
     private final String cable;
-    private final List<String> name;
-    private final List<String> data;
+    private final Words words;
 
-    private DeviceBox(Fed thing, Side side, Labels labels, List<String> name, List<String> data, double width) {
-        super(
-                width,
-                above(thing, labels) + BELOW + (name.size() + data.size() - 1) * Type.LEADING + 2.4,
-                above(thing, labels));
+    private DeviceBox(Fed thing, Side side, Labels labels, Words words, double width) {
+        super(width, above(thing, labels) + BELOW + words.drop() + 2.4, above(thing, labels));
         this.thing = thing;
         this.side = side;
         this.labels = labels;
         this.cable = labels.cable(thing);
-        this.name = name;
-        this.data = data;
+        this.words = words;
     }
 
     /** @param textWidth where names and data are broken into lines [mm] */
@@ -54,9 +49,9 @@ final class DeviceBox extends Box {
         List<String> name = Type.wrapped(Face.BOLD, Type.SIZE, labels.name(thing), wide);
         List<String> data = new ArrayList<>();
         for (String line : data(thing, labels)) data.addAll(Type.wrapped(Face.REGULAR, Type.SIZE, line, wide));
-        double text = Math.max(widest(Face.BOLD, name), widest(Face.REGULAR, data));
+        Words words = new Words(name, data, Words.wrapped(labels.note(thing), wide));
         double cable = Type.width(Face.REGULAR, Type.SIZE, labels.cable(thing));
-        return new DeviceBox(thing, side, labels, name, data, Math.max(Math.max(text, cable), symbols) + 1.5);
+        return new DeviceBox(thing, side, labels, words, Math.max(Math.max(words.width(), cable), symbols) + 1.5);
     }
 
     private static double above(Fed thing, Labels labels) {
@@ -104,7 +99,8 @@ final class DeviceBox extends Box {
         Ink ink = look.ink(thing, side);
         Weight weight = look.weight(thing);
         Axis at = new Axis(pen, x, line, Axis.Way.RIGHT, ink, weight);
-        pen.begin("thing-" + thing.id(), labels.name(thing));
+        pen.begin("thing-" + thing.id(), thing.id(), labels.name(thing));
+        pen.reach(x, y, width(), height());
         double u = 1;
         at.wire(0, u);
         OvercurrentDevice protection = thing.protection();
@@ -122,7 +118,7 @@ final class DeviceBox extends Box {
             at.at(u).wire(0, width() - u);
         }
         pen.text(Ink.BLACK, Face.REGULAR, Type.SIZE, Pen.Anchor.START, x + 0.5, line - 3.6, cable);
-        lines(pen, Ink.BLACK, x + 0.5, line + BELOW, name, data);
+        words.paint(pen, x + 0.5, line + BELOW);
         pen.end();
     }
 }

@@ -1,6 +1,8 @@
 package tideover.papers.diagram;
 
+import java.util.Map;
 import java.util.Optional;
+import java.util.function.Function;
 import org.apache.pdfbox.pdmodel.PDDocument;
 import org.apache.pdfbox.pdmodel.PDPage;
 import tideover.engine.installation.Installation;
@@ -8,6 +10,8 @@ import tideover.engine.site.OperatingState;
 import tideover.engine.site.ThingId;
 import tideover.papers.Stamp;
 import tideover.papers.Wording;
+import tideover.papers.drawing.DrawingStyle;
+import tideover.papers.drawing.PagePen;
 import tideover.papers.drawing.PdfPen;
 import tideover.papers.drawing.Pen;
 import tideover.papers.drawing.SvgPen;
@@ -44,6 +48,12 @@ public final class Diagram {
         return new Diagram(installation, labels, stamp, sheet, Optional.of(shown));
     }
 
+    /** The same drawing, laid out anew, with a short note in pencil at each thing: what flows there, say. */
+    public Diagram with(Map<ThingId, String> notes) {
+        Labels noted = labels.with(notes);
+        return new Diagram(installation, noted, stamp, Sheet.of(installation, noted), state);
+    }
+
     /** Width of the sheet [mm]; 420 for A3. */
     public double widthMm() {
         return sheet.format().width;
@@ -71,6 +81,18 @@ public final class Diagram {
                 labels.wording().locale().toLanguageTag(),
                 title(),
                 labels.text("diagram.describe"));
+    }
+
+    /** The drawing for a page: the bare SVG element, which looks as {@link DrawingStyle#css} says. */
+    public String pageSvg() {
+        return pageSvg(thing -> Optional.empty());
+    }
+
+    /** The same with things that are links; where no address is given a thing is none. */
+    public String pageSvg(Function<ThingId, Optional<String>> links) {
+        PagePen pen = new PagePen(links);
+        paint(pen);
+        return pen.element(widthMm(), heightMm(), labels.wording().locale().toLanguageTag(), title());
     }
 
     /**

@@ -8,7 +8,6 @@ import tideover.engine.site.Thing;
 import tideover.papers.drawing.Axis;
 import tideover.papers.drawing.Ink;
 import tideover.papers.drawing.Pen;
-import tideover.papers.drawing.Pen.Anchor;
 import tideover.papers.drawing.Pen.Face;
 import tideover.papers.drawing.Symbols;
 import tideover.papers.drawing.Symbols.Mark;
@@ -21,8 +20,7 @@ final class EarthBox extends Box {
     private final List<Thing> things;
     private final Conductor conductor;
     private final Labels labels;
-    private final List<String> bold;
-    private final List<String> regular;
+    private final Words words;
     private final double symbols;
 
     /**
@@ -32,32 +30,28 @@ final class EarthBox extends Box {
      */
     static EarthBox of(
             List<Thing> things, Conductor conductor, Labels labels, String name, List<String> data, double width) {
-        List<String> regular = new ArrayList<>();
-        for (String line : data) regular.addAll(Type.wrapped(Face.REGULAR, Type.SIZE, line, width));
-        return new EarthBox(things, conductor, labels, Type.wrapped(Face.BOLD, Type.SIZE, name, width), regular);
+        List<String> notes = new ArrayList<>();
+        for (Thing thing : things) notes.addAll(labels.note(thing));
+        return new EarthBox(
+                things,
+                conductor,
+                labels,
+                new Words(
+                        Type.wrapped(Face.BOLD, Type.SIZE, name, width),
+                        Words.wrapped(data, width),
+                        Words.wrapped(notes, width)));
     }
 
-    private EarthBox(List<Thing> things, Conductor conductor, Labels labels, List<String> bold, List<String> regular) {
-        this(things, conductor, labels, bold, regular, symbols(things));
-    }
-
-    private EarthBox(
-            List<Thing> things,
-            Conductor conductor,
-            Labels labels,
-            List<String> bold,
-            List<String> regular,
-            double symbols) {
+    private EarthBox(List<Thing> things, Conductor conductor, Labels labels, Words words) {
         super(
-                symbols + Math.max(widest(Face.BOLD, bold), widest(Face.REGULAR, regular)) + 2,
-                Math.max(6.5, (bold.size() + regular.size()) * Type.LEADING + 2),
-                Math.max(3.2, (bold.size() + regular.size()) * Type.LEADING / 2 + 1));
+                symbols(things) + words.width() + 2,
+                Math.max(6.5, words.lines() * Type.LEADING + 2),
+                Math.max(3.2, words.lines() * Type.LEADING / 2 + 1));
         this.things = things;
         this.conductor = conductor;
         this.labels = labels;
-        this.bold = bold;
-        this.regular = regular;
-        this.symbols = symbols;
+        this.words = words;
+        this.symbols = symbols(things);
     }
 
     private static double symbols(List<Thing> things) {
@@ -72,22 +66,15 @@ final class EarthBox extends Box {
     void paint(Pen pen, Look look, double x, double y) {
         double line = y + axis();
         Axis at = new Axis(pen, x, line, Axis.Way.RIGHT, Ink.BLACK, Weight.NORMAL);
-        for (Thing thing : things) pen.begin("thing-" + thing.id(), labels.name(thing));
+        for (Thing thing : things) pen.begin("thing-" + thing.id(), thing.id(), labels.name(thing));
+        pen.reach(x, y, width(), height());
         double u = 1;
         at.wire(0, u);
         if (hasContact(things)) u += Symbols.contact(at.at(u), Mark.CONTACTOR, look.position(things.get(0)));
         double drawn = Symbols.strokes(at.at(u), List.of(conductor));
         at.at(u).wire(drawn, 4);
         Symbols.earth(at.at(u + 4));
-        double baseline = line - (bold.size() + regular.size()) * Type.LEADING / 2 + 2.8;
-        for (String part : bold) {
-            pen.text(Ink.BLACK, Face.BOLD, Type.SIZE, Anchor.START, x + symbols, baseline, part);
-            baseline += Type.LEADING;
-        }
-        for (String part : regular) {
-            pen.text(Ink.BLACK, Face.REGULAR, Type.SIZE, Anchor.START, x + symbols, baseline, part);
-            baseline += Type.LEADING;
-        }
+        words.paint(pen, x + symbols, line - words.lines() * Type.LEADING / 2 + 2.8);
         for (int i = 0; i < things.size(); i++) pen.end();
     }
 }

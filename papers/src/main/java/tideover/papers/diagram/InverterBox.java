@@ -32,25 +32,17 @@ final class InverterBox extends Box {
     private final Labels labels;
     private final List<Isolator> isolators;
     private final int inputs;
-    private final List<String> name;
-    private final List<String> data;
+    private final Words words;
 
     private InverterBox(
-            Inverter inverter,
-            Side side,
-            Labels labels,
-            List<Isolator> isolators,
-            int inputs,
-            List<String> name,
-            List<String> data) {
-        super(width(inverter, labels, isolators, name, data), height(name, data), ABOVE);
+            Inverter inverter, Side side, Labels labels, List<Isolator> isolators, int inputs, Words words) {
+        super(width(inverter, labels, isolators, words), ABOVE + BELOW + words.drop() + 2.4, ABOVE);
         this.inverter = inverter;
         this.side = side;
         this.labels = labels;
         this.isolators = isolators;
         this.inputs = inputs;
-        this.name = name;
-        this.data = data;
+        this.words = words;
     }
 
     /** @param inputs batteries and arrays connected to it */
@@ -70,22 +62,18 @@ final class InverterBox extends Box {
         if (!feeder.isEmpty()) data.add(labels.text("diagram.atBoard", String.join(" ", feeder)));
         String caution = labels.caution(inverter);
         if (!caution.isEmpty()) data.addAll(Type.wrapped(Face.REGULAR, Type.SIZE, caution, TEXT_WIDTH));
-        return new InverterBox(inverter, side, labels, isolators, inputs, name, data);
+        List<String> note = Words.wrapped(labels.note(inverter), TEXT_WIDTH);
+        return new InverterBox(inverter, side, labels, isolators, inputs, new Words(name, data, note));
     }
 
-    private static double width(
-            Inverter inverter, Labels labels, List<Isolator> isolators, List<String> name, List<String> data) {
+    private static double width(Inverter inverter, Labels labels, List<Isolator> isolators, Words words) {
         double cable = SQUARE + 1 + Type.width(Face.REGULAR, Type.SIZE, labels.cable(inverter));
         double symbols = SQUARE
                 + isolators.size() * Symbols.CONTACT
                 + STROKES
                 + Symbols.CONTACT
                 + (inverter.rcd() == null ? 0 : Symbols.RCD);
-        return Math.max(Math.max(symbols, cable), Math.max(widest(Face.BOLD, name), widest(Face.REGULAR, data))) + 1;
-    }
-
-    private static double height(List<String> name, List<String> data) {
-        return ABOVE + BELOW + (name.size() + data.size() - 1) * Type.LEADING + 2.4;
+        return Math.max(Math.max(symbols, cable), words.width()) + 1;
     }
 
     @Override
@@ -102,7 +90,8 @@ final class InverterBox extends Box {
         Ink ink = look.ink(inverter, side);
         Weight weight = look.weight(inverter);
         Axis at = new Axis(pen, x, line, Axis.Way.RIGHT, ink, weight);
-        pen.begin("thing-" + inverter.id(), labels.name(inverter));
+        pen.begin("thing-" + inverter.id(), inverter.id(), labels.name(inverter));
+        pen.reach(x, y, width(), height());
         double u = Symbols.inverter(at);
         for (int i = 0; i < isolators.size(); i++)
             u += Symbols.contact(at.at(u), Mark.SWITCH_DISCONNECTOR, look.handPosition());
@@ -121,7 +110,7 @@ final class InverterBox extends Box {
             if (protection.kind() == OvercurrentKind.FUSE) Symbols.fuse(device);
             else Symbols.contact(device, Mark.BREAKER, look.handPosition());
         }
-        lines(pen, Ink.BLACK, x, line + BELOW, name, data);
+        words.paint(pen, x, line + BELOW);
         pen.end();
     }
 }

@@ -2,6 +2,7 @@ package tideover.papers.diagram;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Map;
 import java.util.Objects;
 import org.jspecify.annotations.Nullable;
 import tideover.engine.installation.Installation;
@@ -32,11 +33,27 @@ final class Labels {
     private final Wording wording;
     private final Installation installation;
     private final boolean anythingStaysOn;
+    private final Map<ThingId, String> notes;
 
     Labels(Wording wording, Installation installation) {
-        this.wording = wording.with(installation);
+        this(wording.with(installation), installation, Map.of());
+    }
+
+    private Labels(Wording wording, Installation installation, Map<ThingId, String> notes) {
+        this.wording = wording;
         this.installation = installation;
+        this.notes = notes;
         this.anythingStaysOn = installation.circuits().stream().anyMatch(installation::staysOn);
+    }
+
+    Labels with(Map<ThingId, String> noted) {
+        return new Labels(wording, installation, Map.copyOf(noted));
+    }
+
+    /** What is noted at a thing: one line, or none. */
+    List<String> note(Thing thing) {
+        String note = notes.getOrDefault(thing.id(), "");
+        return note.isBlank() ? List.of() : List.of(note.strip());
     }
 
     Wording wording() {

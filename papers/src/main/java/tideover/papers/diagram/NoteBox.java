@@ -18,7 +18,7 @@ final class NoteBox extends Box {
 
     private NoteBox(Thing thing, Labels labels, String name, String note) {
         super(
-                Math.max(widest(Face.BOLD, List.of(name)), widest(Face.REGULAR, List.of(note))) + 2,
+                Math.max(Words.widest(Face.BOLD, List.of(name)), Words.widest(Face.REGULAR, List.of(note))) + 2,
                 2 * Type.LEADING + 2.5,
                 Type.LEADING);
         this.thing = thing;
@@ -33,7 +33,8 @@ final class NoteBox extends Box {
 
     @Override
     void paint(Pen pen, Look look, double x, double y) {
-        pen.begin("thing-" + thing.id(), labels.name(thing));
+        pen.begin("thing-" + thing.id(), thing.id(), labels.name(thing));
+        pen.reach(x, y, width(), height());
         pen.text(Ink.BLACK, Face.BOLD, Type.SIZE, Anchor.START, x, y + 3.4, name);
         pen.text(Ink.PENCIL, Face.REGULAR, Type.SIZE, Anchor.START, x, y + 3.4 + Type.LEADING, note);
         pen.end();

@@ -8,7 +8,6 @@ import tideover.engine.site.OvercurrentDevice;
 import tideover.engine.site.OvercurrentKind;
 import tideover.engine.site.Supply;
 import tideover.papers.drawing.Axis;
-import tideover.papers.drawing.Ink;
 import tideover.papers.drawing.Pen;
 import tideover.papers.drawing.Pen.Face;
 import tideover.papers.drawing.Symbols;
@@ -25,19 +24,17 @@ final class SupplyBox extends Box {
     private final Supply supply;
     private final Labels labels;
     private final List<Isolator> isolators;
-    private final List<String> name;
-    private final List<String> data;
+    private final Words words;
 
-    private SupplyBox(Supply supply, Labels labels, List<Isolator> isolators, List<String> name, List<String> data) {
+    private SupplyBox(Supply supply, Labels labels, List<Isolator> isolators, Words words) {
         super(
                 Math.max(TEXT_WIDTH, 17 + isolators.size() * Symbols.CONTACT) + 1.5,
-                ABOVE + BELOW + (name.size() + data.size() - 1) * Type.LEADING + 2.4,
+                ABOVE + BELOW + words.drop() + 2.4,
                 ABOVE);
         this.supply = supply;
         this.labels = labels;
         this.isolators = isolators;
-        this.name = name;
-        this.data = data;
+        this.words = words;
     }
 
     static SupplyBox of(Supply supply, Labels labels) {
@@ -52,14 +49,16 @@ final class SupplyBox extends Box {
             data.add(labels.text("diagram.prospective", labels.amount(supply.prospectiveCurrentA(), Unit.A)));
         for (Isolator isolator : isolators)
             data.addAll(Type.wrapped(Face.REGULAR, Type.SIZE, labels.name(isolator), TEXT_WIDTH));
-        return new SupplyBox(supply, labels, isolators, name, data);
+        List<String> note = Words.wrapped(labels.note(supply), TEXT_WIDTH);
+        return new SupplyBox(supply, labels, isolators, new Words(name, data, note));
     }
 
     @Override
     void paint(Pen pen, Look look, double x, double y) {
         double line = y + axis();
         Axis at = new Axis(pen, x, line, Axis.Way.RIGHT, look.ink(supply, Side.GRID), look.weight(supply));
-        pen.begin("thing-" + supply.id(), labels.name(supply));
+        pen.begin("thing-" + supply.id(), supply.id(), labels.name(supply));
+        pen.reach(x, y, width(), height());
         double u = Symbols.network(at);
         OvercurrentDevice fuse = supply.mainFuse();
         if (fuse != null)
@@ -69,7 +68,7 @@ final class SupplyBox extends Box {
         for (int i = 0; i < isolators.size(); i++)
             u += Symbols.contact(at.at(u), Mark.SWITCH_DISCONNECTOR, look.handPosition());
         at.at(u).wire(0, width() - u);
-        lines(pen, Ink.BLACK, x + 0.5, line + BELOW, name, data);
+        words.paint(pen, x + 0.5, line + BELOW);
         pen.end();
     }
 }

@@ -1,5 +1,7 @@
 package tideover.papers.drawing;
 
+import tideover.engine.site.ThingId;
+
 /** Draws on a sheet. All lengths in millimetres; x to the right, y downwards from the upper left corner. */
 public interface Pen {
 
@@ -16,8 +18,20 @@ public interface Pen {
         BOLD
     }
 
-    /** What belongs to one thing; ends with {@link #end}. */
+    /** What belongs together under one name; ends with {@link #end}. */
     void begin(String id, String title);
+
+    /**
+     * What belongs to one thing of the site; ends with {@link #end}.
+     *
+     * @param id tells the group apart from all others of the sheet
+     */
+    default void begin(String id, ThingId thing, String title) {
+        begin(id, title);
+    }
+
+    /** Where the thing begun may be touched although nothing is drawn there; means nothing on paper. */
+    default void reach(double x, double y, double width, double height) {}
 
     /** Ends what {@link #begin} began. */
     void end();

@@ -12,7 +12,7 @@ import org.apache.fontbox.ttf.TTFSubsetter;
  * Writes SVG 1.1: real text, lengths in millimetres, the same bytes for the same sheet. The glyphs used are embedded, so
  * that the drawing looks alike everywhere.
  */
-public final class SvgPen implements Pen {
+public sealed class SvgPen implements Pen permits PagePen {
 
     /** Share of colour in a wash. */
     static final float WASH = 0.13f;
@@ -96,6 +96,11 @@ public final class SvgPen implements Pen {
         body.append('>').append(escaped(text.replace('\u00a0', ' '))).append("</text>\n");
     }
 
+    /** What has been drawn. */
+    StringBuilder body() {
+        return body;
+    }
+
     /** The whole file. */
     public String finished(double width, double height, String language, String title, String description) {
         StringBuilder svg = new StringBuilder(body.length() + (1 << 16));
@@ -119,35 +124,13 @@ public final class SvgPen implements Pen {
                 .append("</desc>\n<style>\n");
         font(svg, Face.REGULAR, 400, regular);
         font(svg, Face.BOLD, 600, bold);
-        rule(svg, "text", "font-family:\"Atkinson Hyperlegible Next\",\"DejaVu Sans\",sans-serif");
-        rule(svg, ".w", "font-weight:600");
-        rule(svg, "path", "fill:none");
-        rule(svg, ".a", "fill-opacity:" + WASH);
-        for (Ink ink : Ink.values()) {
-            String colour = "#%06x".formatted(ink.rgb());
-            rule(svg, ".l" + ink.letter(), "stroke:" + colour);
-            rule(svg, ".t" + ink.letter(), "fill:" + colour);
-        }
-        for (Weight weight : Weight.values()) {
-            // Square ends close the corners where one conductor is drawn on from another.
-            String ends = weight.isDashed() ? ";stroke-dasharray:" + number(Weight.DASH) : ";stroke-linecap:square";
-            rule(svg, "." + weight.letter(), "stroke-width:" + number(weight.width()) + ends);
-        }
+        DrawingStyle.rules(svg, ink -> "#%06x".formatted(ink.rgb()));
         return svg.append("</style>\n<g font-size=\"")
                 .append(number(Type.SIZE))
                 .append("\">\n")
                 .append(body)
                 .append("</g>\n</svg>\n")
                 .toString();
-    }
-
-    /** Rules reach no further than the drawing, which may stand inside a page with rules of its own. */
-    private static void rule(StringBuilder svg, String selector, String declarations) {
-        svg.append(".td-diagram ")
-                .append(selector)
-                .append('{')
-                .append(declarations)
-                .append("}\n");
     }
 
     private static void font(StringBuilder svg, Face face, int weight, Set<Integer> characters) {
@@ -177,7 +160,7 @@ public final class SvgPen implements Pen {
         return sign + whole + (rest % 10 == 0 ? "." + rest / 10 : "." + (rest < 10 ? "0" : "") + rest);
     }
 
-    private static String escaped(String text) {
+    static String escaped(String text) {
         StringBuilder escaped = new StringBuilder(text.length());
         for (int i = 0; i < text.length(); i++) {
             char c = text.charAt(i);

@@ -94,7 +94,7 @@ final class CardPages {
 
     private void paint(Pen pen, Piece piece) {
         Device device = piece.device;
-        pen.begin("device-" + device.id() + (piece.first == 0 ? "" : "-" + piece.first), device.name());
+        pen.begin("device-" + device.id() + (piece.first == 0 ? "" : "-" + piece.first), device.id(), device.name());
         double top =
                 card.name(pen, device, piece.top, piece.first == 0 ? "" : " " + wording.text("terminals.continued"));
         double at = top + 1;

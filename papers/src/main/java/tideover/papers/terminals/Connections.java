@@ -185,7 +185,7 @@ final class Connections {
         boxes.forEach((id, box) -> {
             Device device = devices.get(id);
             if (device == null) return;
-            pen.begin("whole-" + id, device.name());
+            pen.begin("whole-" + id, id, device.name());
             pen.box(Ink.BLACK, Weight.NORMAL, box.x, box.y, box.width, box.height);
             double y = box.y + 4.5;
             for (String line : name(device)) {

@@ -37,7 +37,13 @@ final class Paths {
 
     /** A box with the terminals at its edges. */
     private record Box(
-            Web.Box at, String tag, List<String> heading, List<String> left, List<String> right, Picture picture) {}
+            Web.Box at,
+            ThingId device,
+            String tag,
+            List<String> heading,
+            List<String> left,
+            List<String> right,
+            Picture picture) {}
 
     private final ControlCards cards;
     private final LeadWords words;
@@ -99,7 +105,7 @@ final class Paths {
         int rows = Math.max(1, Math.max(left.size(), right.size()));
         Web.Box at = web.box(WIDTH, TAG + heading.size() * Type.LEADING + (rows - 1) * PITCH + 6, rank);
         ThingId device = ControlCards.place(port);
-        boxes.add(new Box(at, tags.getOrDefault(device, device.text()), heading, left, right, picture));
+        boxes.add(new Box(at, device, tags.getOrDefault(device, device.text()), heading, left, right, picture));
         for (int i = 0; i < left.size(); i++)
             places.put(port.terminal(left.get(i)), new Web.Place(at, Web.Edge.LEFT, y(heading, i)));
         for (int i = 0; i < right.size(); i++)
@@ -147,6 +153,7 @@ final class Paths {
         Web.Box at = box.at();
         pen.begin(
                 "path-" + box.tag() + "-" + String.join("-", box.left()) + "-" + String.join("-", box.right()),
+                box.device(),
                 box.tag());
         pen.box(Ink.BLACK, Weight.HAIR, at.x, at.y, at.width, at.height);
         pen.text(

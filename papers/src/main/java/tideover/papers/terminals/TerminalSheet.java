@@ -1,9 +1,14 @@
 package tideover.papers.terminals;
 
+import java.util.Optional;
 import java.util.function.Consumer;
+import java.util.function.Function;
 import org.apache.pdfbox.pdmodel.PDDocument;
 import org.apache.pdfbox.pdmodel.PDPage;
+import tideover.engine.site.ThingId;
 import tideover.papers.Wording;
+import tideover.papers.drawing.DrawingStyle;
+import tideover.papers.drawing.PagePen;
 import tideover.papers.drawing.PdfPen;
 import tideover.papers.drawing.Pen;
 import tideover.papers.drawing.SvgPen;
@@ -56,6 +61,18 @@ public final class TerminalSheet {
         painter.accept(pen);
         return pen.finished(
                 widthMm(), heightMm(), wording.locale().toLanguageTag(), title, wording.text("terminals.describe"));
+    }
+
+    /** The sheet for a page: the bare SVG element, which looks as {@link DrawingStyle#css} says. */
+    public String pageSvg() {
+        return pageSvg(thing -> Optional.empty());
+    }
+
+    /** The same with things that are links; where no address is given a thing is none. */
+    public String pageSvg(Function<ThingId, Optional<String>> links) {
+        PagePen pen = new PagePen(links);
+        painter.accept(pen);
+        return pen.element(widthMm(), heightMm(), wording.locale().toLanguageTag(), title);
     }
 
     /** Paints the sheet over what is on a page of a PDF document, beginning so far right [mm]. */
