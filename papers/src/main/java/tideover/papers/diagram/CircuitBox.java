@@ -26,7 +26,7 @@ final class CircuitBox extends Box {
         private static final double LOAD = 5.5;
         private static final double GAP = 1.6;
         private static final double WIDEST_NAME = 58;
-        private static final double WIDEST_NOTE = 62;
+        private static final double WIDEST_NOTE = 36;
 
         static final double MARK = 9;
 

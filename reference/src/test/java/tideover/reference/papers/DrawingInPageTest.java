@@ -24,7 +24,10 @@ import org.junit.jupiter.params.provider.EnumSource;
 import org.junit.jupiter.params.provider.MethodSource;
 import org.xml.sax.InputSource;
 import tideover.engine.installation.Installation;
+import tideover.engine.network.house.HouseFlow;
+import tideover.engine.network.house.Regime;
 import tideover.engine.rules.Digest;
+import tideover.engine.rules.Unit;
 import tideover.engine.site.Battery;
 import tideover.engine.site.Board;
 import tideover.engine.site.Circuit;
@@ -39,6 +42,7 @@ import tideover.files.FieldTable;
 import tideover.papers.Stamp;
 import tideover.papers.Wording;
 import tideover.papers.diagram.Diagram;
+import tideover.papers.diagram.FlowNotes;
 import tideover.papers.drawing.DrawingStyle;
 import tideover.reference.GeneratedSites;
 import tideover.reference.Houses;
@@ -197,6 +201,28 @@ class DrawingInPageTest {
                         && !text.words().equals("Wh")) trouble.add(text.words() + " by " + line);
         }
         assertThat(trouble).isEmpty();
+    }
+
+    @Test
+    void whatFlowsStandsAtEveryThingThatHasVoltageAndAtNoOther() throws Exception {
+        Site site = Houses.read(Houses.TOWN_HOUSE);
+        HouseFlow flow = (HouseFlow) Houses.studies(site).flow().flow(OperatingState.ISLAND_GRID_DEAD, Regime.DRAWING);
+        Map<ThingId, String> notes = FlowNotes.of(flow, WORDING);
+        Circuit lights = (Circuit) site.planned().get(new ThingId("lights-upper"));
+        double currentA = flow.lineCurrentsA(lights).largest();
+        assertThat(currentA).isBetween(0.1, 10.0);
+        assertThat(notes.get(lights.id()).replace('\u00a0', ' '))
+                .matches("L[123] "
+                        + WORDING.amount(Math.round(10 * currentA) / 10.0, Unit.A)
+                                .replace(".", "\\.") + " · 2[23]\\d V");
+        // Grid-only: without voltage while the grid is dead.
+        assertThat(notes).doesNotContainKeys(new ThingId("sauna"), ThingId.SUPPLY);
+        List<String> drawn = new DrawnSheet(diagram(site)
+                        .in(OperatingState.ISLAND_GRID_DEAD)
+                        .with(notes)
+                        .svg())
+                .texts().stream().map(Text::words).toList();
+        assertThat(drawn).contains(notes.get(lights.id()).replace('\u00a0', ' '));
     }
 
     private static Map<ThingId, String> notes(Site site, String note) {
