@@ -75,20 +75,9 @@ public final class PagePen extends SvgPen {
 
     /** The element; as wide as the page lets it be, its height in proportion. */
     public String element(double width, double height, String language, String title) {
-        return new StringBuilder(body().length() + 300)
-                .append("<svg xmlns=\"http://www.w3.org/2000/svg\" class=\"td-diagram\" role=\"group\" lang=\"")
-                .append(escaped(language))
-                .append("\" aria-label=\"")
-                .append(escaped(title))
-                .append("\" viewBox=\"0 0 ")
-                .append(number(width))
-                .append(' ')
-                .append(number(height))
-                .append("\">\n<g font-size=\"")
-                .append(number(Type.SIZE))
-                .append("\">\n")
-                .append(body())
-                .append("</g>\n</svg>\n")
-                .toString();
+        return "<svg xmlns=\"http://www.w3.org/2000/svg\" class=\"td-diagram\" role=\"group\" lang=\""
+                + escaped(language)
+                + "\" aria-label=\"" + escaped(title) + "\" viewBox=\"0 0 " + number(width) + " " + number(height)
+                + "\">\n<g font-size=\"" + number(Type.SIZE) + "\">\n" + body() + "</g>\n</svg>\n";
     }
 }
