@@ -9,6 +9,9 @@ import tideover.files.yaml.Node.Mapping;
 
 /** Reads site files: YAML or JSON, whole sites or variants of one. Safe to share between threads. */
 public final class SiteFiles {
+    /** The newest format that is read, and the one that is written. */
+    public static final int FORMAT = SiteKeys.FORMAT_VERSION;
+
     private final FieldTable table;
 
     public SiteFiles(FieldTable table) {

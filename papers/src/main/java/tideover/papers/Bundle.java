@@ -31,7 +31,8 @@ final class Bundle {
             "calls",
             "handover",
             "command",
-            "problems");
+            "problems",
+            "store");
 
     private final Map<String, String> texts;
 

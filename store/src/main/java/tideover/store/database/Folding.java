@@ -1,0 +1,26 @@
+package tideover.store.database;
+
+import java.text.Normalizer;
+import java.util.Locale;
+import java.util.regex.Pattern;
+
+/** Texts as they are searched: neither case nor accents count, and that in the same way on every database. */
+public final class Folding {
+    private static final Pattern MARKS = Pattern.compile("\\p{M}+");
+    private static final Pattern BLANKS = Pattern.compile("\\s+");
+
+    private Folding() {}
+
+    public static String fold(String text) {
+        String plain =
+                MARKS.matcher(Normalizer.normalize(text, Normalizer.Form.NFKD)).replaceAll("");
+        // Up first: only so does ß meet ss.
+        String folded = plain.toUpperCase(Locale.ROOT).toLowerCase(Locale.ROOT);
+        return BLANKS.matcher(folded).replaceAll(" ").strip();
+    }
+
+    /** A pattern for LIKE with ! as its escape: the text anywhere. */
+    public static String anywhere(String text) {
+        return "%" + fold(text).replace("!", "!!").replace("%", "!%").replace("_", "!_") + "%";
+    }
+}

@@ -1,0 +1,1 @@
+SELECT format, deflated FROM site_body WHERE digest = :digest

@@ -1,0 +1,4 @@
+SELECT variant_id, number, body_digest, kind, content_of, before_position, who, recorded_at, note, edits
+FROM revision
+WHERE variant_id = :variant AND before_position = :position AND kind NOT IN ('UNDONE', 'REDONE')
+ORDER BY number DESC LIMIT 1

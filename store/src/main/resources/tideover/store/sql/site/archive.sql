@@ -1,0 +1,1 @@
+UPDATE site SET archived_at = :archivedAt WHERE id = :site

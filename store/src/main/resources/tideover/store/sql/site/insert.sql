@@ -1,0 +1,1 @@
+INSERT INTO site (id, created_at) VALUES (:id, :createdAt)

@@ -1,0 +1,3 @@
+UPDATE variant
+SET head = :head, designation = :designation, country = :country, changed_at = :changedAt, searched = :searched
+WHERE id = :id

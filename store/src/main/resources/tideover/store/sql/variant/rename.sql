@@ -1,0 +1,1 @@
+UPDATE variant SET name = :name, searched = :searched WHERE id = :id
