@@ -80,9 +80,27 @@ public final class SiteEdits {
      * @param path as in {@link Edit}
      */
     public Optional<String> find(Site site, String path) {
-        Mapping tree = writer.tree(site);
-        Target target = target(tree, path);
-        return target == null ? Optional.empty() : Optional.ofNullable(value(tree, target));
+        return facts(site).find(path);
+    }
+
+    /** The facts of one site, for whoever asks for many. */
+    public Facts facts(Site site) {
+        return new Facts(writer.tree(site));
+    }
+
+    /** What stands at the paths of one site. */
+    public final class Facts {
+        private final Mapping tree;
+
+        private Facts(Mapping tree) {
+            this.tree = tree;
+        }
+
+        /** As {@link SiteEdits#find}. */
+        public Optional<String> find(String path) {
+            Target target = target(tree, path);
+            return target == null ? Optional.empty() : Optional.ofNullable(value(tree, target));
+        }
     }
 
     /** What kind of place a path names. */

@@ -31,6 +31,7 @@ final class Bundle {
             "calls",
             "handover",
             "command",
+            "workbench",
             "problems",
             "store");
 

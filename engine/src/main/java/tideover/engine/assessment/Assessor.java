@@ -56,6 +56,17 @@ public final class Assessor {
         return assess(site, rules, Judging.Calculations.NOT_KEPT, Depth.AT_ONCE);
     }
 
+    /** Adds what {@link #assessAtOnce} left out: the same as {@link #assess} of the same site. */
+    public Assessment withSlowFindings(Assessment atOnce) {
+        Installation installation = atOnce.installation();
+        Judging judging = judging(installation, atOnce.rules(), Judging.Calculations.NOT_KEPT);
+        judge(WiringChecks.all(), new WiringStudies(installation), judging);
+        List<Finding> findings = new ArrayList<>(atOnce.findings());
+        findings.addAll(accepted(judging.findings(), installation.site().plan().accepted()));
+        findings.sort((a, b) -> a.key().compareTo(b.key()));
+        return new Assessment(atOnce.studies(), atOnce.rules(), findings, Verdict.of(findings), Map.of());
+    }
+
     /** Judges a site by a rule book and keeps the lines behind each finding. */
     public Assessment explain(Site site, RuleBook rules) {
         return assess(site, rules, Judging.Calculations.KEPT, Depth.WHOLE);
@@ -100,7 +111,7 @@ public final class Assessor {
     private Assessment assess(Site site, RuleBook rules, Judging.Calculations calculations, Depth depth) {
         Studies studies = studies(site, rules);
         Installation installation = studies.installation();
-        Judging judging = new Judging(rules, installation.origins(), installation::assumedWiring, calculations);
+        Judging judging = judging(installation, rules, calculations);
         judge(InstallationChecks.all(), installation, judging);
         judge(StorageChecks.all(), installation, judging);
         ControlNet control = ControlNet.of(installation);
@@ -119,6 +130,10 @@ public final class Assessor {
         List<Finding> findings = accepted(judging.findings(), site.plan().accepted());
         findings.sort((a, b) -> a.key().compareTo(b.key()));
         return new Assessment(studies, rules, findings, Verdict.of(findings), judging.calculations());
+    }
+
+    private static Judging judging(Installation installation, RuleBook rules, Judging.Calculations calculations) {
+        return new Judging(rules, installation.origins(), installation::assumedWiring, calculations);
     }
 
     private static <S> void judge(List<Check<S>> checks, S subject, Judging judging) {

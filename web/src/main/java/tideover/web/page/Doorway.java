@@ -1,0 +1,48 @@
+package tideover.web.page;
+
+import jakarta.servlet.http.HttpServletRequest;
+import jakarta.servlet.http.HttpServletResponse;
+import java.io.IOException;
+import java.nio.charset.StandardCharsets;
+import org.springframework.http.HttpStatus;
+import org.springframework.http.MediaType;
+import org.springframework.http.ResponseEntity;
+import org.springframework.stereotype.Component;
+
+/** What whoever is not let in sees. */
+@Component
+public final class Doorway {
+    private static final String API = "/api/";
+
+    private final Pages pages;
+
+    Doorway(Pages pages) {
+        this.pages = pages;
+    }
+
+    /** The page that tells where the start address is. */
+    public ResponseEntity<String> closed(HttpServletRequest request) {
+        return pages.show(
+                HttpStatus.UNAUTHORIZED,
+                "notice",
+                Notice.of(pages.frame(request, "door.title"), "door.title", "door.text"));
+    }
+
+    /** Refuses a request, as a page or for programs as JSON. */
+    public void refuse(HttpServletRequest request, HttpServletResponse response, Exception reason) throws IOException {
+        boolean unknown = reason instanceof org.springframework.security.core.AuthenticationException;
+        HttpStatus status = unknown ? HttpStatus.UNAUTHORIZED : HttpStatus.FORBIDDEN;
+        String name = unknown ? "door" : "forged";
+        response.setStatus(status.value());
+        response.setCharacterEncoding(StandardCharsets.UTF_8);
+        if (request.getRequestURI().startsWith(API)) {
+            response.setContentType(MediaType.APPLICATION_JSON_VALUE);
+            response.getWriter().write("{\"problems\":[{\"key\":\"%s\"}]}".formatted(name + ".text"));
+            return;
+        }
+        response.setContentType(MediaType.TEXT_HTML_VALUE);
+        response.getWriter()
+                .write(pages.text(
+                        "notice", Notice.of(pages.frame(request, name + ".title"), name + ".title", name + ".text")));
+    }
+}

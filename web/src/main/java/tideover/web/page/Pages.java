@@ -1,0 +1,65 @@
+package tideover.web.page;
+
+import gg.jte.ContentType;
+import gg.jte.TemplateEngine;
+import gg.jte.output.StringOutput;
+import jakarta.servlet.http.HttpServletRequest;
+import java.util.Map;
+import org.springframework.http.HttpStatus;
+import org.springframework.http.MediaType;
+import org.springframework.http.ResponseEntity;
+import org.springframework.security.web.csrf.CsrfToken;
+import org.springframework.stereotype.Component;
+import tideover.papers.Wording;
+
+/** Renders templates. Each takes one value, {@code page}, whose type it names. */
+@Component
+public final class Pages {
+    private static final MediaType HTML = MediaType.parseMediaType("text/html;charset=UTF-8");
+
+    private final TemplateEngine engine =
+            TemplateEngine.createPrecompiled(null, ContentType.Html, null, "tideover.web.templates");
+    private final Languages languages;
+
+    Pages(Languages languages) {
+        this.languages = languages;
+    }
+
+    /** The frame of a page that belongs to no site. */
+    public Frame frame(HttpServletRequest request, String titleKey) {
+        Wording words = words(request);
+        return new Frame(words.text(titleKey), words, formToken(request), null);
+    }
+
+    /** The frame of a page of a site. */
+    public Frame frame(HttpServletRequest request, Wording words, SiteHead head) {
+        String title = words.text("page.title", words.text(head.here().key()), head.name());
+        return new Frame(title, words, formToken(request), head);
+    }
+
+    /** Wording for whoever asks. */
+    public Wording words(HttpServletRequest request) {
+        return languages.of(request);
+    }
+
+    /** A whole page or a part of one. */
+    public ResponseEntity<String> show(String template, Object page) {
+        return show(HttpStatus.OK, template, page);
+    }
+
+    /** The same with another status. */
+    public ResponseEntity<String> show(HttpStatus status, String template, Object page) {
+        return ResponseEntity.status(status).contentType(HTML).body(text(template, page));
+    }
+
+    /** What a template makes of a page. */
+    public String text(String template, Object page) {
+        StringOutput out = new StringOutput();
+        engine.render(template + ".jte", Map.of("page", page), out);
+        return out.toString();
+    }
+
+    private static String formToken(HttpServletRequest request) {
+        return request.getAttribute(CsrfToken.class.getName()) instanceof CsrfToken token ? token.getToken() : "";
+    }
+}

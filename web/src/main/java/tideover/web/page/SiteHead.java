@@ -1,0 +1,21 @@
+package tideover.web.page;
+
+import java.util.Map;
+
+/**
+ * The head of a site's pages.
+ *
+ * @param address  of the site, such as {@code /sites/3f…}
+ * @param name     its designation
+ * @param variant  which of its variants; empty where there is one only
+ * @param revision number of the revision shown
+ * @param changed  when that was written, worded
+ * @param here     the stop shown
+ * @param open     what is open at each stop, worded; no entry where nothing is
+ */
+public record SiteHead(
+        String address, String name, String variant, long revision, String changed, Stop here, Map<Stop, String> open) {
+    public SiteHead {
+        open = Map.copyOf(open);
+    }
+}

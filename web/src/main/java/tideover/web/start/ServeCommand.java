@@ -1,0 +1,85 @@
+package tideover.web.start;
+
+import java.io.PrintWriter;
+import java.nio.file.Path;
+import java.util.Locale;
+import java.util.concurrent.Callable;
+import org.jspecify.annotations.Nullable;
+import picocli.CommandLine.Command;
+import picocli.CommandLine.Option;
+import picocli.CommandLine.Parameters;
+import tideover.engine.rules.Phrase;
+import tideover.engine.rules.PhraseArg;
+import tideover.files.FieldTable;
+import tideover.papers.Wording;
+import tideover.store.Store;
+import tideover.store.database.StoreRefusal;
+
+/** Opens the store and serves it; of {@code demo}, with invented sites in a folder of its own. */
+@Command(name = "tideover", resourceBundle = "tideover.web.help", mixinStandardHelpOptions = true)
+final class ServeCommand implements Callable<Integer> {
+    private static final int REFUSED = 2;
+
+    /** What is served. */
+    enum What {
+        SERVE,
+        DEMO
+    }
+
+    private final PrintWriter out;
+    private final PrintWriter err;
+
+    @Parameters(paramLabel = "serve|demo", arity = "1")
+    private What what = What.SERVE;
+
+    @Option(names = "--port", paramLabel = "N")
+    private @Nullable Integer port;
+
+    @Option(names = "--data", paramLabel = "DIR")
+    private @Nullable Path data;
+
+    @Option(names = "--examples", paramLabel = "DIR", hidden = true)
+    private Path examples = Path.of(System.getProperty("tideover.examples", "examples"));
+
+    ServeCommand(PrintWriter out, PrintWriter err) {
+        this.out = out;
+        this.err = err;
+    }
+
+    @Override
+    public Integer call() {
+        FieldTable fields = FieldTable.load();
+        Wording words = Wording.of(Locale.ENGLISH, fields);
+        Path folder = data != null ? data : what == What.DEMO ? Path.of("tideover-demo") : DataFolder.usual();
+        try {
+            return serve(folder.toAbsolutePath().normalize(), fields, words);
+        } catch (StoreRefusal refusal) {
+            err.println(words.of(refusal.phrase()));
+            return REFUSED;
+        }
+    }
+
+    private int serve(Path folder, FieldTable fields, Wording words) {
+        Store store;
+        try {
+            store = Store.open(folder, fields);
+        } catch (StoreRefusal refusal) {
+            String address = refusal.reason() == StoreRefusal.Reason.IN_USE ? Running.startAddress(folder) : null;
+            if (address == null) throw refusal;
+            out.println(words.text("serve.running", address));
+            return 0;
+        }
+        try {
+            if (what == What.DEMO) DemoSites.fill(store, examples, words.text("sites.firstVariant"));
+            Serving serving = Serving.start(store, folder, port);
+            out.println(words.text("serve.open", serving.address()));
+            out.println(words.of(Phrase.of("serve.folder", PhraseArg.verbatim(folder.toString()))));
+            out.println(words.text("serve.stop"));
+            return Serving.RUNNING;
+        } catch (Serving.PortTaken taken) {
+            store.close();
+            err.println(words.text("serve.portTaken", Integer.toString(taken.port())));
+            return REFUSED;
+        }
+    }
+}

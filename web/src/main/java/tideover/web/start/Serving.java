@@ -1,0 +1,112 @@
+package tideover.web.start;
+
+import java.net.BindException;
+import java.nio.file.Path;
+import java.util.HashMap;
+import java.util.Map;
+import org.jspecify.annotations.Nullable;
+import org.springframework.boot.SpringApplication;
+import org.springframework.boot.web.server.PortInUseException;
+import org.springframework.boot.web.server.servlet.context.ServletWebServerApplicationContext;
+import org.springframework.context.ConfigurableApplicationContext;
+import org.springframework.context.support.GenericApplicationContext;
+import tideover.store.ServingFile;
+import tideover.store.Store;
+import tideover.web.Workbench;
+import tideover.web.guard.AccessKey;
+import tideover.web.guard.Entrance;
+import tideover.web.guard.StartTokens;
+
+/** A workbench that runs. */
+public final class Serving implements AutoCloseable {
+    /** No status: the process goes on until it is told to stop. */
+    static final int RUNNING = -1;
+
+    /** Where it listens unless somebody says otherwise or the port is taken. */
+    private static final int USUAL_PORT = 7463;
+
+    private final ConfigurableApplicationContext context;
+    private final int port;
+
+    private Serving(ConfigurableApplicationContext context, int port) {
+        this.context = context;
+        this.port = port;
+    }
+
+    /** A port somebody asked for is taken. */
+    static final class PortTaken extends Exception {
+        private static final long serialVersionUID = 1;
+        private final int port;
+
+        PortTaken(int port) {
+            super("port " + port);
+            this.port = port;
+        }
+
+        int port() {
+            return port;
+        }
+    }
+
+    /** Serves a store, which is closed with it. */
+    static Serving start(Store store, Path folder, @Nullable Integer port) throws PortTaken {
+        try {
+            return start(store, folder, port == null ? USUAL_PORT : port);
+        } catch (PortTaken taken) {
+            if (port != null) throw taken;
+            return start(store, folder, 0);
+        }
+    }
+
+    private static Serving start(Store store, Path folder, int port) throws PortTaken {
+        AccessKey key = AccessKey.random();
+        Map<String, Object> settings = new HashMap<>();
+        settings.put("server.port", port);
+        settings.put("logging.file.name", folder.resolve("tideover.log").toString());
+        settings.put(
+                "server.servlet.session.cookie.name",
+                "tideover-" + ProcessHandle.current().pid());
+        SpringApplication application = new SpringApplication(Workbench.class);
+        application.setDefaultProperties(settings);
+        application.addInitializers(given -> {
+            GenericApplicationContext beans = (GenericApplicationContext) given;
+            beans.registerBean(Store.class, () -> store);
+            beans.registerBean(AccessKey.class, () -> key);
+        });
+        ConfigurableApplicationContext context;
+        try {
+            context = application.run();
+        } catch (RuntimeException e) {
+            if (isPortTaken(e)) throw new PortTaken(port);
+            throw e;
+        }
+        int listening =
+                ((ServletWebServerApplicationContext) context).getWebServer().getPort();
+        new ServingFile(listening, key.text()).write(folder);
+        context.addApplicationListener(event -> {
+            if (event instanceof org.springframework.context.event.ContextClosedEvent) ServingFile.remove(folder);
+        });
+        return new Serving(context, listening);
+    }
+
+    private static boolean isPortTaken(Throwable trouble) {
+        for (Throwable cause = trouble; cause != null; cause = cause.getCause())
+            if (cause instanceof PortInUseException || cause instanceof BindException) return true;
+        return false;
+    }
+
+    /** Where it listens. */
+    public int port() {
+        return port;
+    }
+
+    /** A start address that lets in once. */
+    public String address() {
+        return Entrance.address(port, context.getBean(StartTokens.class).issue());
+    }
+
+    @Override
+    public void close() {
+        context.close();
+    }
+}

@@ -1,0 +1,32 @@
+package tideover.web.work;
+
+import tideover.engine.assessment.Assessment;
+import tideover.engine.installation.Installation;
+import tideover.engine.site.Site;
+import tideover.store.site.Revision;
+import tideover.store.site.VariantRow;
+
+/**
+ * A site at one revision, judged.
+ *
+ * @param row      the variant as it stands in lists
+ * @param revision which state of it
+ * @param atOnce   findings that need no slow study
+ */
+public record Work(VariantRow row, Revision revision, Assessment atOnce) {
+
+    /** The site itself. */
+    public Site site() {
+        return installation().site();
+    }
+
+    /** The site, resolved. */
+    public Installation installation() {
+        return atOnce.installation();
+    }
+
+    /** Where its pages are. */
+    public String address() {
+        return "/sites/" + row.id();
+    }
+}

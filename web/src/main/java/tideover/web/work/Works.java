@@ -1,0 +1,125 @@
+package tideover.web.work;
+
+import jakarta.annotation.PreDestroy;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.concurrent.ConcurrentHashMap;
+import org.springframework.stereotype.Component;
+import tideover.engine.assessment.Assessment;
+import tideover.engine.assessment.Assessor;
+import tideover.engine.rules.RuleBook;
+import tideover.engine.site.Site;
+import tideover.files.rules.RuleBookResult;
+import tideover.files.rules.RuleBooks;
+import tideover.store.Store;
+import tideover.store.site.RevisionId;
+import tideover.store.site.StoredSite;
+import tideover.store.site.VariantId;
+import tideover.store.site.VariantRow;
+import tideover.web.page.NotHere;
+
+/** The sites in work, judged; the last ones opened are kept. Safe to share between threads. */
+@Component
+public final class Works {
+    /** As many sites as a busy day has, twice over; each takes a few hundred kilobytes. */
+    private static final int KEPT = 64;
+
+    private final Store store;
+    private final Assessor assessor;
+    private final SlowFindings slow;
+    private final Map<String, RuleBook> rules = new ConcurrentHashMap<>();
+    private final Map<VariantId, Work> kept = new LinkedHashMap<>(16, 0.75f, true) {
+        private static final long serialVersionUID = 1;
+
+        @Override
+        protected boolean removeEldestEntry(Map.Entry<VariantId, Work> eldest) {
+            return size() > KEPT;
+        }
+    };
+
+    Works(Store store, Assessor assessor) {
+        this.store = store;
+        this.assessor = assessor;
+        this.slow = new SlowFindings(assessor);
+    }
+
+    /** The newest revision of a variant. @throws NotHere if there is none */
+    public Work open(String variant) {
+        VariantId id = id(variant);
+        VariantRow row = store.sites().find(id).orElseThrow(() -> new NotHere("variant " + variant));
+        synchronized (kept) {
+            Work work = kept.get(id);
+            if (work != null
+                    && work.revision().number() == row.head()
+                    && work.row().equals(row)) return work;
+        }
+        return keep(row, store.sites().head(id));
+    }
+
+    /** A revision just written. */
+    public Work opened(StoredSite head) {
+        VariantId id = head.revision().id().variant();
+        return keep(store.sites().find(id).orElseThrow(() -> new NotHere("variant " + id)), head);
+    }
+
+    /** An earlier revision; not kept. */
+    public Work at(String variant, long number) {
+        Work head = open(variant);
+        if (number < 1 || number > head.row().head()) throw new NotHere("revision %s %d".formatted(variant, number));
+        StoredSite earlier = store.sites().at(new RevisionId(head.row().id(), number));
+        return new Work(head.row(), earlier.revision(), assessor.assessAtOnce(earlier.site(), rules(earlier.site())));
+    }
+
+    /** Every finding, slow ones included, or nothing while they are computed. */
+    public Optional<Assessment> whole(Work work) {
+        return slow.find(work);
+    }
+
+    /** All findings that there are by now. */
+    public Assessment soFar(Work work) {
+        return slow.find(work).orElse(work.atOnce());
+    }
+
+    /** The same with the lines behind each finding. */
+    public Assessment explained(Work work) {
+        return assessor.explain(work.site(), work.atOnce().rules());
+    }
+
+    /** Judges. */
+    public Assessor assessor() {
+        return assessor;
+    }
+
+    private static VariantId id(String text) {
+        try {
+            return new VariantId(text);
+        } catch (IllegalArgumentException e) {
+            throw new NotHere("variant " + text);
+        }
+    }
+
+    private Work keep(VariantRow row, StoredSite head) {
+        Work work = new Work(row, head.revision(), assessor.assessAtOnce(head.site(), rules(head.site())));
+        synchronized (kept) {
+            Work other = kept.get(row.id());
+            if (other == null || other.revision().number() <= work.revision().number()) kept.put(row.id(), work);
+        }
+        return work;
+    }
+
+    private RuleBook rules(Site site) {
+        String country = site.house().place().country();
+        return rules.computeIfAbsent(country == null ? "" : country, name -> {
+            RuleBookResult result = RuleBooks.read(name, List.of());
+            if (result instanceof RuleBookResult.Readable readable) return readable.rules();
+            throw new IllegalStateException("the rule book of '%s' cannot be read".formatted(name));
+        });
+    }
+
+    @PreDestroy
+    void close() {
+        slow.close();
+    }
+}

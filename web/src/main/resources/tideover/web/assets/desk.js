@@ -1,0 +1,1 @@
+// Loaded on every page.
