@@ -21,8 +21,6 @@ final class SlowFindings implements AutoCloseable {
     private final ExecutorService thread = Executors.newSingleThreadExecutor(task -> {
         Thread slow = new Thread(task, "slow findings");
         slow.setDaemon(true);
-        // Whoever types goes first.
-        slow.setPriority(Thread.MIN_PRIORITY);
         return slow;
     });
     private final Map<VariantId, Asked> asked = new LinkedHashMap<>(16, 0.75f, true) {
