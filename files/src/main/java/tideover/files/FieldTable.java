@@ -92,6 +92,21 @@ public final class FieldTable implements FieldWords {
         return hasForm(section) ? form(section).findField(path.substring(dot + 1)) : Optional.empty();
     }
 
+    /**
+     * What a field is to the program, or one value of its list: a number, an id, an enum of words, the record of a group.
+     *
+     * @throws IllegalArgumentException if there is no such field in the record of a thing
+     */
+    public Class<?> valueType(Field field) {
+        int dot = field.path().indexOf('.');
+        String section = field.path().substring(0, Math.max(dot, 0));
+        return (hasForm(section)
+                        ? form(section).findPart(field.path().substring(dot + 1))
+                        : Optional.<RecordForm.Part>empty())
+                .orElseThrow(() -> new IllegalArgumentException("there is no field " + field.path() + " of a thing"))
+                .element();
+    }
+
     /** Every field of every section, in the order of the records. */
     public List<Field> all() {
         List<Field> all = new ArrayList<>();

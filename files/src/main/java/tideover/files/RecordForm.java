@@ -100,11 +100,15 @@ final class RecordForm {
 
     /** The row of a field inside; the path may lead into groups. */
     Optional<Field> findField(String path) {
+        return findPart(path).map(Part::field);
+    }
+
+    /** A component inside; the path may lead into groups. */
+    Optional<Part> findPart(String path) {
         int dot = path.indexOf('.');
         Part part = parts.get(dot < 0 ? path : path.substring(0, dot));
-        if (part == null) return Optional.empty();
-        if (dot < 0) return Optional.of(part.field());
-        return part.nested() == null ? Optional.empty() : part.nested().findField(path.substring(dot + 1));
+        if (part == null || dot < 0) return Optional.ofNullable(part);
+        return part.nested() == null ? Optional.empty() : part.nested().findPart(path.substring(dot + 1));
     }
 
     /** A record of these values, in the order of {@link #parts()}. */

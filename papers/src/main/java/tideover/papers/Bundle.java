@@ -33,6 +33,7 @@ final class Bundle {
             "command",
             "workbench",
             "problems",
+            "cells",
             "store");
 
     private final Map<String, String> texts;
