@@ -1,0 +1,18 @@
+package tideover.web.start;
+
+import java.nio.file.Path;
+import tideover.store.Store;
+
+/** Starts the workbench for tests of any area, on whatever port is free. */
+public final class TestServing {
+    private TestServing() {}
+
+    /** The workbench as {@code serve} starts it. */
+    public static Serving start(Store store, Path folder) {
+        try {
+            return Serving.start(store, folder, Integer.valueOf(0));
+        } catch (Serving.PortTaken e) {
+            throw new IllegalStateException("no port is free", e);
+        }
+    }
+}
