@@ -86,7 +86,7 @@ final class CircuitsPage {
         String side = request.getParameter("side") == null ? "plan" : request.getParameter("side");
         Sheet sheet = sheets.of(done.work(), side, done.outcome(), request);
         boolean script = request.getHeader("HX-Request") != null;
-        if (script) return pages.show("sheet", sheet);
+        if (script) return pages.show("sheetAnswer", sheet);
         if (done.outcome().isRefused()) return pages.show(HttpStatus.UNPROCESSABLE_CONTENT, "circuits", sheet);
         return ResponseEntity.status(HttpStatus.SEE_OTHER)
                 .header(HttpHeaders.LOCATION, done.work().address() + "/circuits?side=" + sheet.side())

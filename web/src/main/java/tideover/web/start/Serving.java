@@ -4,6 +4,7 @@ import java.net.BindException;
 import java.nio.file.Path;
 import java.util.HashMap;
 import java.util.Map;
+import java.util.Objects;
 import org.jspecify.annotations.Nullable;
 import org.springframework.boot.SpringApplication;
 import org.springframework.boot.web.server.PortInUseException;
@@ -80,8 +81,8 @@ public final class Serving implements AutoCloseable {
             if (isPortTaken(e)) throw new PortTaken(port);
             throw e;
         }
-        int listening =
-                ((ServletWebServerApplicationContext) context).getWebServer().getPort();
+        int listening = Objects.requireNonNull(((ServletWebServerApplicationContext) context).getWebServer())
+                .getPort();
         new ServingFile(listening, key.text()).write(folder);
         context.addApplicationListener(event -> {
             if (event instanceof org.springframework.context.event.ContextClosedEvent) ServingFile.remove(folder);

@@ -58,11 +58,36 @@ export function grid(page) {
     return htmx.ajax("POST", address, { source: sheet, target: "#sheet", swap: "outerHTML", values });
   }
 
+  // One request at a time; what is typed meanwhile goes together with the next one.
+  let waiting = [], sent = null;
+
   function change(changes) {
     if (!changes.length) return;
+    waiting.push(...changes);
+    if (!sent) flush();
+  }
+
+  function flush() {
+    if (!waiting.length || sent) return;
+    sent = waiting;
+    waiting = [];
     send(sheet.dataset.address, {
-      path: changes.map(one => one.path), was: changes.map(one => one.was), typed: changes.map(one => one.typed),
+      path: sent.map(one => one.path), was: sent.map(one => one.was), typed: sent.map(one => one.typed),
     });
+  }
+
+  function answered() {
+    const before = sent || [];
+    sent = null;
+    for (const one of waiting) {
+      const cell = byPath(one.path);
+      if (!cell) continue;
+      // A fact changed twice in a row: what the first change left is what the second one saw.
+      if (before.some(other => plain(other.path) === plain(one.path))) { one.path = cell.dataset.path; one.was = cell.dataset.was; }
+      if (!(editor && editor.cell === cell)) cell.textContent = one.typed;
+    }
+    // Only when the answer before it is altogether done with is the next request let out.
+    if (waiting.length) setTimeout(flush, 0);
   }
 
   function edit(cell, text) {
@@ -209,11 +234,24 @@ export function grid(page) {
       if (cell) cell.classList.add("td-grid__cell--refused");
     }
     const cell = before.here && byPath(before.here);
-    if (!cell || !before.focus) return;
-    goTo(cell);
-    const other = before.anchor && byPath(before.anchor);
-    if (other) { anchor = other; showPicked(); }
-    if (before.typed !== null) { edit(cell, before.typed); editor.input.setSelectionRange(before.from, before.to); }
+    if (cell && before.focus) {
+      goTo(cell);
+      const other = before.anchor && byPath(before.anchor);
+      if (other) { anchor = other; showPicked(); }
+      if (before.typed !== null) { edit(cell, before.typed); editor.input.setSelectionRange(before.from, before.to); }
+    }
+    answered();
+  });
+  // An answer that is no sheet: a page that says what is the matter.
+  page.addEventListener("htmx:responseError", event => {
+    if (event.detail.target && event.detail.target.id === "sheet") location.reload();
+  });
+  // The workbench was stopped or the line is gone: what was typed stays, and goes with the next change.
+  page.addEventListener("htmx:sendError", () => {
+    if (!sent) return;
+    waiting = sent.concat(waiting);
+    sent = null;
+    for (const one of waiting) { const cell = byPath(one.path); if (cell) cell.classList.add("td-grid__cell--refused"); }
   });
 
   page.addEventListener("keydown", keys);
