@@ -18,7 +18,7 @@ public final class Pages {
     private static final MediaType HTML = MediaType.parseMediaType("text/html;charset=UTF-8");
 
     private final TemplateEngine engine =
-            TemplateEngine.createPrecompiled(null, ContentType.Html, null, "tideover.web.templates");
+            TemplateEngine.createPrecompiled(null, ContentType.Html, null, "gg.jte.generated.tideover");
     private final Languages languages;
 
     Pages(Languages languages) {
