@@ -32,6 +32,7 @@ final class Bundle {
             "handover",
             "command",
             "workbench",
+            "sites",
             "problems",
             "cells",
             "store");

@@ -31,10 +31,13 @@ public final class Pages {
         return new Frame(words.text(titleKey), words, formToken(request), null);
     }
 
-    /** The frame of a page of a site. */
-    public Frame frame(HttpServletRequest request, Wording words, SiteHead head) {
-        String title = words.text("page.title", words.text(head.here().key()), head.name());
-        return new Frame(title, words, formToken(request), head);
+    /**
+     * The frame of a page of a site.
+     *
+     * @param shown what of the site is shown, worded
+     */
+    public Frame frame(HttpServletRequest request, Wording words, SiteHead head, String shown) {
+        return new Frame(words.text("page.title", shown, head.name()), words, formToken(request), head);
     }
 
     /** Wording for whoever asks. */

@@ -1,6 +1,7 @@
 package tideover.web.page;
 
 import java.util.Map;
+import org.jspecify.annotations.Nullable;
 
 /**
  * The head of a site's pages.
@@ -10,11 +11,17 @@ import java.util.Map;
  * @param variant  which of its variants; empty where there is one only
  * @param revision number of the revision shown
  * @param changed  when that was written, worded
- * @param here     the stop shown
+ * @param here     the stop shown; nothing on a page that is none
  * @param open     what is open at each stop, worded; no entry where nothing is
  */
 public record SiteHead(
-        String address, String name, String variant, long revision, String changed, Stop here, Map<Stop, String> open) {
+        String address,
+        String name,
+        String variant,
+        long revision,
+        String changed,
+        @Nullable Stop here,
+        Map<Stop, String> open) {
     public SiteHead {
         open = Map.copyOf(open);
     }

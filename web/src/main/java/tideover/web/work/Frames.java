@@ -10,6 +10,7 @@ import java.time.format.FormatStyle;
 import java.util.EnumMap;
 import java.util.Locale;
 import java.util.Map;
+import org.jspecify.annotations.Nullable;
 import org.springframework.stereotype.Component;
 import tideover.engine.assessment.Assessment;
 import tideover.engine.rules.Finding;
@@ -45,10 +46,19 @@ public final class Frames {
      * @param words knows the printed names of the site's things
      */
     public Frame of(HttpServletRequest request, Wording words, Work work, Stop here) {
-        return pages.frame(request, words, head(work, words, here));
+        return pages.frame(request, words, head(work, words, here), words.text(here.key()));
     }
 
-    private SiteHead head(Work work, Wording words, Stop here) {
+    /**
+     * The frame of one of its pages that is no stop.
+     *
+     * @param shown what of the site is shown, worded
+     */
+    public Frame beside(HttpServletRequest request, Wording words, Work work, String shown) {
+        return pages.frame(request, words, head(work, words, null), shown);
+    }
+
+    private SiteHead head(Work work, Wording words, @Nullable Stop here) {
         String name = work.row().designation().isEmpty()
                 ? words.text("frame.unnamed")
                 : work.row().designation();
