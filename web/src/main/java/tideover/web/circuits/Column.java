@@ -43,6 +43,11 @@ enum Column {
         return align;
     }
 
+    /** Whether one of a few words stands in it. */
+    boolean hasList() {
+        return this == RCD_TYPE || this == METHOD || this == LOAD || this == IMPORTANCE;
+    }
+
     /** Its heading in the bundle. */
     String key() {
         return "circuits.column." + name().toLowerCase(Locale.ROOT);

@@ -179,17 +179,18 @@ final class SheetBuilder {
         String now = facts.find(fact).orElse("");
         String path = sideOf(status, column, found, now) + "." + fact;
         String label = words.text("circuits.cell", words.text(column.key()), words.name(circuit.id()));
-        String look = "";
+        // Most circuits have no RCD of their own; that is no gap.
+        String look = column == Column.RCD_TYPE && now.isEmpty() ? "none" : "";
         if (status == Status.ALTERED && !found.equals(now)) look = "planned";
         else if (!now.isEmpty() && !column.field().equals("designation") && isAssumed(circuit, column))
             look = "assumed";
         return new Cell(
                 path,
                 now,
-                now.isEmpty() ? "" : text.of(column.path(), now),
+                text.of(column.path(), now.isEmpty() ? null : now),
                 column.align().name().toLowerCase(Locale.ROOT),
                 label,
-                text.hasWords(column.path()) ? listId(column) : "",
+                column.hasList() ? listId(column) : "",
                 look);
     }
 

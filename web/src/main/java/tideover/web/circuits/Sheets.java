@@ -45,7 +45,7 @@ public final class Sheets {
      */
     public Sheet of(Work work, String side, Outcome last, HttpServletRequest request) {
         Wording words = frames.words(request).with(work.installation());
-        CellText text = new CellText(fields, words);
+        CellText text = CellText.of(fields, words, work.installation());
         Optional<Assessment> whole = works.whole(work);
         String written = side.equals(HOUSE) ? HOUSE : PLAN;
         SheetBuilder builder = new SheetBuilder(work, whole.orElse(work.atOnce()), words, edits, text, written);
@@ -63,7 +63,7 @@ public final class Sheets {
                 parts,
                 builder.removed(),
                 Arrays.stream(Column.values())
-                        .filter(column -> text.hasWords(column.path()))
+                        .filter(Column::hasList)
                         .map(column -> new Words(SheetBuilder.listId(column), text.wordsOf(column.path())))
                         .toList(),
                 new Margins(work, words).of(whole, SheetBuilder.order(parts)),

@@ -9,6 +9,7 @@ import org.springframework.stereotype.Component;
 import tideover.engine.rules.PhraseArg;
 import tideover.files.Edit;
 import tideover.files.EditResult.Conflict;
+import tideover.files.FieldTable;
 import tideover.files.InputProblem;
 import tideover.papers.Wording;
 import tideover.store.Store;
@@ -29,13 +30,13 @@ public final class Editing {
     private final Store store;
     private final Works works;
     private final Clock clock;
-    private final TypedValues values;
+    private final FieldTable fields;
 
-    Editing(Store store, Works works, Clock clock, TypedValues values) {
+    Editing(Store store, Works works, Clock clock, FieldTable fields) {
         this.store = store;
         this.works = works;
         this.clock = clock;
-        this.values = values;
+        this.fields = fields;
     }
 
     /**
@@ -49,7 +50,8 @@ public final class Editing {
     public Done type(Work work, long base, List<Typed> typed, Wording words) {
         List<Problem> problems = new ArrayList<>();
         List<Edit> edits = new ArrayList<>();
-        for (Typed value : typed) values.read(work.site(), value, words, edits, problems);
+        TypedValues values = new TypedValues(fields, words, work.installation());
+        for (Typed value : typed) values.read(value, edits, problems);
         if (!problems.isEmpty()) return new Done(work, new Outcome("", problems, List.of()));
         return change(work, base, edits, typed, words);
     }
@@ -84,29 +86,35 @@ public final class Editing {
         if (result instanceof ChangeResult.Unchanged) return new Done(before, Outcome.NONE);
         if (result instanceof ChangeResult.Refused refused) {
             List<Problem> problems = new ArrayList<>();
+            TypedValues values = new TypedValues(fields, words, before.installation());
             for (InputProblem problem : refused.problems())
-                problems.add(new Problem(problem.field(), words.of(problem.phrase()), typedAt(problem.field(), typed)));
+                problems.add(new Problem(
+                        problem.field(),
+                        words.text("edit.at", values.thing(problem.field()), words.of(problem.phrase())),
+                        typedAt(problem.field(), typed)));
             return new Done(before, new Outcome("", problems, List.of()));
         }
         ChangeResult.Conflicting conflicting = (ChangeResult.Conflicting) result;
         Work now = works.opened(conflicting.head());
+        TypedValues values = new TypedValues(fields, words, now.installation());
         List<Clash> clashes = new ArrayList<>();
         for (Conflict conflict : conflicting.conflicts())
-            clashes.add(clash(conflict, conflicting.since(), typed, words));
+            clashes.add(clash(conflict, conflicting.since(), typed, words, values));
         if (clashes.isEmpty())
             return new Done(now, new Outcome("", List.of(new Problem("", words.text("edit.newer"), "")), List.of()));
         return new Done(now, new Outcome("", List.of(), clashes));
     }
 
-    private Clash clash(Conflict conflict, List<Revision> since, List<Typed> typed, Wording words) {
+    private static Clash clash(
+            Conflict conflict, List<Revision> since, List<Typed> typed, Wording words, TypedValues values) {
         String path = conflict.edit().path();
         String wanted = typedAt(path, typed);
         if (wanted.isEmpty()) wanted = text(conflict.edit().after());
         String sentence = words.text(
                 "edit.conflict",
-                PhraseArg.verbatim(values.label(path, words)),
+                PhraseArg.verbatim(values.label(path)),
                 PhraseArg.verbatim(
-                        conflict.now() == null ? words.text("edit.nothing") : values.text(path, conflict.now(), words)),
+                        conflict.now() == null ? words.text("edit.nothing") : values.text(path, conflict.now())),
                 PhraseArg.verbatim(
                         since.isEmpty()
                                 ? ""
