@@ -46,8 +46,9 @@ class GuardSettings {
                 .logout(logout -> logout.disable())
                 .exceptionHandling(trouble ->
                         trouble.authenticationEntryPoint(doorway::refuse).accessDeniedHandler(doorway::refuse))
+                // Forms of a page that tells no origin at all would look like those of a foreign one.
                 .headers(headers -> headers.contentSecurityPolicy(policy -> policy.policyDirectives(CONTENT_POLICY))
-                        .referrerPolicy(referrer -> referrer.policy(ReferrerPolicy.NO_REFERRER))
+                        .referrerPolicy(referrer -> referrer.policy(ReferrerPolicy.SAME_ORIGIN))
                         .frameOptions(frame -> frame.deny()))
                 .addFilterAfter(new OriginFilter(), HeaderWriterFilter.class)
                 .addFilterBefore(new KeyFilter(key), CsrfFilter.class)
