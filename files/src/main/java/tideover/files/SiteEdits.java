@@ -13,15 +13,14 @@ import tideover.files.EditResult.Conflict;
 import tideover.files.EditResult.Conflicting;
 import tideover.files.EditResult.Edited;
 import tideover.files.EditResult.Refused;
-import tideover.files.text.JsonSink;
 import tideover.files.text.Numbers;
-import tideover.files.text.Sink.Layout;
 import tideover.files.yaml.Node;
 import tideover.files.yaml.Node.Entry;
 import tideover.files.yaml.Node.Mapping;
 import tideover.files.yaml.Node.Scalar;
 import tideover.files.yaml.Node.Sequence;
 import tideover.files.yaml.Node.Style;
+import tideover.files.yaml.NodeText;
 import tideover.files.yaml.Spot;
 import tideover.files.yaml.YamlResult;
 import tideover.files.yaml.YamlText;
@@ -416,31 +415,6 @@ public final class SiteEdits {
     }
 
     private static String text(Node node) {
-        if (node instanceof Scalar scalar) return scalar.text();
-        JsonSink json = new JsonSink(Layout.LINE);
-        write(node, json);
-        return json.finish();
-    }
-
-    private static void write(Node node, JsonSink json) {
-        if (node instanceof Mapping mapping) {
-            json.beginMapping(Layout.LINE);
-            for (Entry entry : mapping.entries()) {
-                json.key(entry.key());
-                write(entry.value(), json);
-            }
-            json.endMapping();
-        } else if (node instanceof Sequence list) {
-            json.beginList(Layout.LINE);
-            for (Node item : list.items()) write(item, json);
-            json.endList();
-        } else if (node instanceof Scalar scalar) {
-            Double number = scalar.isPlain() ? Numbers.parse(scalar.text()) : null;
-            if (number != null) json.number(Numbers.shortest(number));
-            else if (scalar.isPlain()
-                    && (scalar.text().equals(TRUE) || scalar.text().equals("false")))
-                json.yesNo(scalar.text().equals(TRUE));
-            else json.text(scalar.text());
-        }
+        return NodeText.of(node);
     }
 }

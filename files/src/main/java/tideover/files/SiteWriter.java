@@ -55,7 +55,7 @@ public final class SiteWriter {
     }
 
     /** The tree that the canonical JSON reads as; everything in it stands nowhere. */
-    Mapping tree(Site site) {
+    public Mapping tree(Site site) {
         NodeSink nodes = new NodeSink(Spot.whole(""));
         write(site, nodes);
         return nodes.finish();

@@ -5,6 +5,8 @@ import java.nio.file.Path;
 import javax.sql.DataSource;
 import org.jspecify.annotations.Nullable;
 import tideover.files.FieldTable;
+import tideover.store.attachment.Attachments;
+import tideover.store.customer.Customers;
 import tideover.store.database.Database;
 import tideover.store.site.Sites;
 
@@ -19,11 +21,15 @@ public final class Store implements AutoCloseable {
     private final Database database;
     private final @Nullable FolderLock lock;
     private final Sites sites;
+    private final Customers customers;
+    private final Attachments attachments;
 
     private Store(Database database, @Nullable FolderLock lock, FieldTable table) {
         this.database = database;
         this.lock = lock;
         this.sites = new Sites(database, table);
+        this.customers = new Customers(database);
+        this.attachments = new Attachments(database);
     }
 
     /**
@@ -54,6 +60,14 @@ public final class Store implements AutoCloseable {
 
     public Sites sites() {
         return sites;
+    }
+
+    public Customers customers() {
+        return customers;
+    }
+
+    public Attachments attachments() {
+        return attachments;
     }
 
     @Override

@@ -11,16 +11,12 @@ public final class Folding {
 
     private Folding() {}
 
+    /** The text without case, accents and more than one blank in a row. */
     public static String fold(String text) {
         String plain =
                 MARKS.matcher(Normalizer.normalize(text, Normalizer.Form.NFKD)).replaceAll("");
         // Up first: only so does ß meet ss.
         String folded = plain.toUpperCase(Locale.ROOT).toLowerCase(Locale.ROOT);
         return BLANKS.matcher(folded).replaceAll(" ").strip();
-    }
-
-    /** A pattern for LIKE with ! as its escape: the text anywhere. */
-    public static String anywhere(String text) {
-        return "%" + fold(text).replace("!", "!!").replace("%", "!%").replace("_", "!_") + "%";
     }
 }

@@ -33,6 +33,8 @@ public final class StoreRefusal extends RuntimeException {
         STORE_NEWER(3),
         /** Digest of what is kept. */
         SITE_DAMAGED(1),
+        /** File name. */
+        ATTACHMENT_DAMAGED(1),
         /** Its format, the newest format known. */
         SITE_NEWER(2);
 

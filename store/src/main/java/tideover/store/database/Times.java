@@ -13,10 +13,12 @@ public final class Times {
 
     private Times() {}
 
+    /** As it is written. */
     public static String text(Instant when) {
         return FORM.format(when);
     }
 
+    /** As it is read. */
     public static Instant of(String text) {
         return Instant.parse(text);
     }

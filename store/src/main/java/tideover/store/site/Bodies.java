@@ -2,6 +2,9 @@ package tideover.store.site;
 
 import java.io.ByteArrayOutputStream;
 import java.nio.charset.StandardCharsets;
+import java.util.Collections;
+import java.util.LinkedHashMap;
+import java.util.Map;
 import java.util.zip.DataFormatException;
 import java.util.zip.Deflater;
 import java.util.zip.Inflater;
@@ -17,8 +20,19 @@ import tideover.store.database.Sql;
 import tideover.store.database.StoreRefusal;
 import tideover.store.database.StoreRefusal.Reason;
 
-/** Whole sites under the digest of their canonical JSON, each kept once. */
+/**
+ * Whole sites under the digest of their canonical JSON, each kept once. Those used last are at hand: whoever edits a site
+ * has just read it, and a digest always means the same site. Safe to share between threads.
+ */
 final class Bodies {
+    private static final int AT_HAND = 64;
+
+    private final Map<Digest, Site> atHand = Collections.synchronizedMap(new LinkedHashMap<>(AT_HAND, 0.75f, true) {
+        @Override
+        protected boolean removeEldestEntry(Map.Entry<Digest, Site> eldest) {
+            return size() > AT_HAND;
+        }
+    });
     private final SiteFiles files;
     private final SiteWriter writer;
 
@@ -47,15 +61,20 @@ final class Bodies {
                 .bind("format", SiteFiles.FORMAT)
                 .bind("deflated", deflated(json))
                 .execute();
+        atHand.put(digest, site);
         return digest;
     }
 
     /** @throws StoreRefusal if what is kept is damaged or from a newer program */
     Site site(Digest digest, Sql sql) {
-        return sql.query("body/find")
+        Site known = atHand.get(digest);
+        if (known != null) return known;
+        Site read = sql.query("body/find")
                 .bind("digest", digest.hex())
                 .map((row, context) -> site(digest, row.getInt("format"), row.getBytes("deflated")))
                 .one();
+        atHand.put(digest, read);
+        return read;
     }
 
     private Site site(Digest digest, int format, byte[] deflated) {

@@ -1,7 +1,5 @@
 package tideover.store.site;
 
-import java.util.ArrayList;
-import java.util.Collections;
 import java.util.List;
 import org.jspecify.annotations.Nullable;
 import tideover.engine.site.Site;
@@ -9,6 +7,7 @@ import tideover.files.Edit;
 import tideover.files.EditResult;
 import tideover.files.EditResult.Edited;
 import tideover.files.SiteEdits;
+import tideover.files.difference.SiteDifference;
 import tideover.store.database.LogEntry;
 import tideover.store.site.ChangeResult.Conflicting;
 import tideover.store.site.ChangeResult.Refused;
@@ -18,10 +17,12 @@ import tideover.store.site.ChangeResult.Unchanged;
 /** What leads from one revision to the next, inside one transaction. */
 final class Changes {
     private final SiteEdits siteEdits;
+    private final SiteDifference difference;
     private final Revisions revisions;
 
-    Changes(SiteEdits siteEdits, Revisions revisions) {
+    Changes(SiteEdits siteEdits, SiteDifference difference, Revisions revisions) {
         this.siteEdits = siteEdits;
+        this.difference = difference;
         this.revisions = revisions;
     }
 
@@ -49,7 +50,7 @@ final class Changes {
         Revision undone = undoable(head);
         return undone == null || undone.before() == null
                 ? new Unchanged(revisions.stored(head))
-                : stepped(head, RevisionKind.UNDONE, undone.before(), entry, inverse(undone.edits()));
+                : repeated(head, RevisionKind.UNDONE, undone.before(), null, entry);
     }
 
     ChangeResult redo(VariantId variant, long base, LogEntry entry) {
@@ -58,7 +59,7 @@ final class Changes {
         Revision redone = redoable(head);
         return redone == null
                 ? new Unchanged(revisions.stored(head))
-                : stepped(head, RevisionKind.REDONE, redone.number(), entry, redone.edits());
+                : repeated(head, RevisionKind.REDONE, redone.number(), null, entry);
     }
 
     ChangeResult restore(RevisionId wanted, long base, LogEntry entry) {
@@ -66,14 +67,7 @@ final class Changes {
         if (head.number() != base) return overtaken(head, base);
         Revision old = revisions.require(wanted);
         if (old.digest().equals(head.digest())) return new Unchanged(revisions.stored(head));
-        return new Saved(revisions.append(
-                head,
-                revisions.stored(old).site(),
-                RevisionKind.RESTORED,
-                old.number(),
-                head.position(),
-                entry,
-                List.of()));
+        return repeated(head, RevisionKind.RESTORED, old.number(), head.position(), entry);
     }
 
     Steps steps(VariantId variant) {
@@ -91,21 +85,18 @@ final class Changes {
         return revisions.findMadeFrom(head.id().variant(), head.position()).orElse(null);
     }
 
-    private ChangeResult stepped(Revision head, RevisionKind kind, long position, LogEntry entry, List<Edit> edits) {
-        Revision there = revisions.require(new RevisionId(head.id().variant(), position));
-        Site content = revisions.stored(there).site();
-        return new Saved(revisions.append(head, content, kind, position, null, entry, edits));
+    /** A revision with the content of an earlier one; its edits say what that changes. */
+    private ChangeResult repeated(
+            Revision head, RevisionKind kind, long number, @Nullable Long before, LogEntry entry) {
+        Site content = revisions
+                .stored(revisions.require(new RevisionId(head.id().variant(), number)))
+                .site();
+        List<Edit> edits = difference.between(revisions.stored(head).site(), content);
+        return new Saved(revisions.append(head, content, kind, number, before, entry, edits));
     }
 
     private ChangeResult overtaken(Revision head, long base) {
         return new Conflicting(
                 revisions.stored(head), List.of(), revisions.since(head.id().variant(), base));
-    }
-
-    private static List<Edit> inverse(List<Edit> edits) {
-        List<Edit> inverse = new ArrayList<>();
-        for (Edit edit : edits) inverse.add(new Edit(edit.path(), edit.after(), edit.before()));
-        Collections.reverse(inverse);
-        return inverse;
     }
 }

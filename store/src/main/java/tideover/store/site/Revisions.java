@@ -91,7 +91,7 @@ final class Revisions {
         bound("variant/insert", variant, content, entry)
                 .bind("site", site.text())
                 .bind("name", name)
-                .bind("searched", searched(name, content))
+                .bind("searched", searched(name, content.house().place().designation()))
                 .execute();
         RevisionId first = new RevisionId(variant, 1);
         return inserted(first, content, kind, null, null, entry, List.of());
@@ -111,16 +111,19 @@ final class Revisions {
         StoredSite stored = inserted(next, content, kind, contentOf, before, entry, edits);
         bound("variant/move", variant.id(), content, entry)
                 .bind("head", next.number())
-                .bind("searched", searched(variant.name(), content))
+                .bind(
+                        "searched",
+                        searched(variant.name(), content.house().place().designation()))
                 .execute();
         return stored;
     }
 
-    void rename(VariantRow variant, String name, Site content) {
-        sql.update("variant/rename")
-                .bind("id", variant.id().text())
+    int rename(VariantId variant, String name) {
+        VariantRow row = requireVariant(variant);
+        return sql.update("variant/rename")
+                .bind("id", variant.text())
                 .bind("name", name)
-                .bind("searched", searched(name, content))
+                .bind("searched", searched(name, row.designation()))
                 .execute();
     }
 
@@ -157,8 +160,8 @@ final class Revisions {
                 .bind("changedAt", Times.text(entry.when()));
     }
 
-    private static String searched(String name, Site content) {
-        return Folding.fold(name + " " + orEmpty(content.house().place().designation()));
+    private static String searched(String name, @Nullable String designation) {
+        return Folding.fold(name + " " + orEmpty(designation));
     }
 
     private static String orEmpty(@Nullable String text) {

@@ -1,8 +1,10 @@
 package tideover.store.site;
 
+import java.time.Instant;
 import java.util.List;
 import java.util.NoSuchElementException;
 import java.util.Optional;
+import org.jspecify.annotations.Nullable;
 import tideover.engine.site.Site;
 import tideover.files.Edit;
 import tideover.files.FieldTable;
@@ -10,9 +12,10 @@ import tideover.files.SiteEdits;
 import tideover.files.SiteFileResult;
 import tideover.files.SiteFileResult.Readable;
 import tideover.files.SiteFiles;
+import tideover.files.difference.SiteDifference;
 import tideover.store.database.Database;
-import tideover.store.database.Folding;
 import tideover.store.database.LogEntry;
+import tideover.store.database.SearchWords;
 import tideover.store.database.Sql;
 import tideover.store.database.Times;
 
@@ -22,18 +25,18 @@ import tideover.store.database.Times;
  * {@link tideover.store.database.StoreRefusal}. Safe to share between threads.
  */
 public final class Sites {
-    private static final int SEARCHED_WORDS = 4;
-
     private final Database database;
     private final Bodies bodies;
     private final SiteEdits siteEdits;
     private final SiteFiles siteFiles;
+    private final SiteDifference difference;
 
     public Sites(Database database, FieldTable table) {
         this.database = database;
         this.bodies = new Bodies(table);
         this.siteEdits = new SiteEdits(table);
         this.siteFiles = new SiteFiles(table);
+        this.difference = new SiteDifference(table);
     }
 
     /**
@@ -71,15 +74,9 @@ public final class Sites {
 
     /** The sites that match, the one changed last on top. */
     public List<SiteRow> list(SiteSearch search) {
-        String[] words = Folding.fold(search.text()).split(" ", SEARCHED_WORDS);
-        return database.read(sql -> {
-            var query = sql.query("site/search")
-                    .bind("shelf", search.shelf().name())
-                    .bind("most", search.most());
-            for (int i = 0; i < SEARCHED_WORDS; i++)
-                query.bind("word" + (i + 1), Folding.anywhere(i < words.length ? words[i] : ""));
-            return Rows.sites(query);
-        });
+        return database.read(sql -> Rows.sites(SearchWords.bind(search.text(), sql.query("site/search"))
+                .bind("shelf", search.shelf().name())
+                .bind("most", search.most())));
     }
 
     public Optional<SiteRow> find(SiteId site) {
@@ -157,8 +154,65 @@ public final class Sites {
         return database.write(sql -> changes(sql).restore(wanted, base, entry));
     }
 
+    /** What is different between two revisions, be they of one variant or of two. */
+    public List<Edit> difference(RevisionId before, RevisionId after) {
+        return database.read(sql -> {
+            Revisions revisions = revisions(sql);
+            return difference.between(
+                    revisions.stored(revisions.require(before)).site(),
+                    revisions.stored(revisions.require(after)).site());
+        });
+    }
+
+    /** A further variant of the same site, which begins as a copy of this one. */
+    public StoredSite newVariant(VariantId from, String variantName, LogEntry entry) {
+        return database.write(sql -> {
+            Revisions revisions = revisions(sql);
+            SiteId site = revisions.requireVariant(from).site();
+            Site content = revisions.stored(revisions.requireHead(from)).site();
+            return revisions.begin(site, name(variantName), content, RevisionKind.CREATED, entry);
+        });
+    }
+
+    /** A new site that begins as a copy of this variant; customers and attachments stay with the old one. */
+    public StoredSite duplicate(VariantId from, LogEntry entry) {
+        return database.write(sql -> {
+            Revisions revisions = revisions(sql);
+            String name = revisions.requireVariant(from).name();
+            Site content = revisions.stored(revisions.requireHead(from)).site();
+            return begin(content, name, RevisionKind.CREATED, entry, sql);
+        });
+    }
+
+    /** Gives a variant another name. */
+    public void rename(VariantId variant, String variantName) {
+        String name = name(variantName);
+        database.write(sql -> revisions(sql).rename(variant, name));
+    }
+
+    /** Puts a site away; it is still there to be read, found and changed. */
+    public void archive(SiteId site, Instant when) {
+        archive(site, Times.text(when));
+    }
+
+    /** Takes a site back into work. */
+    public void unarchive(SiteId site) {
+        archive(site, (String) null);
+    }
+
+    private void archive(SiteId site, @Nullable String archivedAt) {
+        database.write(sql -> {
+            int found = sql.update("site/archive")
+                    .bind("site", site.text())
+                    .bind("archivedAt", archivedAt)
+                    .execute();
+            if (found == 0) throw new NoSuchElementException("there is no site " + site);
+            return found;
+        });
+    }
+
     private Changes changes(Sql sql) {
-        return new Changes(siteEdits, revisions(sql));
+        return new Changes(siteEdits, difference, revisions(sql));
     }
 
     private Revisions revisions(Sql sql) {

@@ -1,5 +1,7 @@
 WITH text (site_id, searched) AS (
     SELECT site_id, searched FROM variant
+    UNION ALL
+    SELECT sc.site_id, c.searched FROM site_customer sc JOIN customer c ON c.id = sc.customer_id
 ),
 chosen (id, created_at, archived_at, latest) AS (
     SELECT s.id, s.created_at, s.archived_at, MAX(v.changed_at)

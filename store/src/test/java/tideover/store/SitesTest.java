@@ -25,16 +25,10 @@ import tideover.store.site.Steps;
 import tideover.store.site.StoredSite;
 import tideover.store.site.VariantId;
 
-/** What is kept of sites, whichever database keeps it. */
-abstract class SitesContract {
+/** What is kept of sites. */
+class SitesTest extends OnEveryMake {
     private static final String LENGTH = "oven.cable.lengthM";
     private static final SiteWriter WRITER = new SiteWriter(TestSites.TABLE);
-
-    /** The store of this test, empty at its beginning. */
-    abstract Store store();
-
-    /** The same store after it was closed. */
-    abstract Store reopened();
 
     private Sites sites() {
         return store().sites();
@@ -229,6 +223,82 @@ abstract class SitesContract {
         assertThat(sites().importFile("house.yaml", new byte[] {'x'}, "As planned", TestSites.at(1)))
                 .isInstanceOf(ImportResult.Refused.class);
         assertThat(designations("")).hasSize(1);
+    }
+
+    @Test
+    void theDifferenceOfTwoRevisionsIsToldFactByFact() {
+        VariantId variant = variant();
+        saved(change(variant, 1, "12", "13", 1));
+        saved(sites().change(
+                        variant, 2, List.of(new Edit("place.designation", "Larch lane 4", "Pine 9")), TestSites.at(2)));
+        assertThat(sites().difference(new RevisionId(variant, 1), new RevisionId(variant, 3)))
+                .containsExactly(
+                        new Edit("house.place.designation", "Larch lane 4", "Pine 9"),
+                        new Edit("house.oven.cable.lengthM", "12", "13"));
+        assertThat(sites().difference(new RevisionId(variant, 3), new RevisionId(variant, 2)))
+                .containsExactly(new Edit("house.place.designation", "Pine 9", "Larch lane 4"));
+    }
+
+    @Test
+    void undoSaysWhatItChangedAndStandsInTheWayOfALateEdit() {
+        VariantId variant = variant();
+        saved(change(variant, 1, "12", "13", 1));
+        Revision undone = saved(sites().undo(variant, 2, TestSites.by("Sam", 2)));
+        assertThat(undone.edits()).containsExactly(new Edit("house.oven.cable.lengthM", "13", "12"));
+        assertThat(change(variant, 2, "13", "14", 3))
+                .isInstanceOfSatisfying(
+                        Conflicting.class,
+                        conflict -> assertThat(conflict.since()).containsExactly(undone));
+    }
+
+    @Test
+    void aVariantBeginsAsACopyAndGoesItsOwnWay() {
+        VariantId first = variant();
+        saved(change(first, 1, "12", "13", 1));
+        StoredSite copy = sites().newVariant(first, "Smaller inverter", TestSites.at(2));
+        VariantId second = copy.revision().id().variant();
+        saved(change(second, 1, "13", "20", 3));
+        assertThat(length(sites().head(first).site())).isEqualTo("13");
+        assertThat(length(sites().head(second).site())).isEqualTo("20");
+        SiteRow row = sites().list(SiteSearch.of("smaller")).get(0);
+        assertThat(row.variants()).extracting(variant -> variant.id()).containsExactly(first, second);
+        assertThat(row.latest().id()).isEqualTo(second);
+        assertThat(sites().difference(new RevisionId(first, 2), new RevisionId(second, 2)))
+                .containsExactly(new Edit("house.oven.cable.lengthM", "13", "20"));
+    }
+
+    @Test
+    void aDuplicateIsASiteOfItsOwn() {
+        VariantId first = variant();
+        StoredSite copy = sites().duplicate(first, TestSites.at(1));
+        saved(change(copy.revision().id().variant(), 1, "12", "20", 2));
+        assertThat(length(sites().head(first).site())).isEqualTo("12");
+        assertThat(sites().list(SiteSearch.of("larch"))).hasSize(2);
+    }
+
+    @Test
+    void aRenamedVariantIsFoundByItsNewName() {
+        VariantId variant = variant();
+        sites().rename(variant, "With heat pump");
+        assertThat(designations("heat larch")).hasSize(1);
+        assertThat(designations("planned")).isEmpty();
+        saved(change(variant, 1, "12", "13", 1));
+        assertThat(designations("heat larch")).hasSize(1);
+    }
+
+    @Test
+    void anArchivedSiteIsOutOfTheWayAndStillThere() {
+        VariantId variant = variant();
+        SiteRow row = sites().list(SiteSearch.of("")).get(0);
+        sites().archive(row.id(), TestSites.at(5).when());
+        assertThat(sites().list(SiteSearch.of(""))).isEmpty();
+        assertThat(sites().list(new SiteSearch("larch", SiteSearch.Shelf.ARCHIVED, 10)))
+                .extracting(SiteRow::archivedAt)
+                .containsExactly(TestSites.at(5).when());
+        assertThat(length(sites().head(variant).site())).isEqualTo("12");
+        sites().unarchive(row.id());
+        assertThat(sites().list(SiteSearch.of(""))).containsExactly(row);
+        assertThat(sites().list(new SiteSearch("", SiteSearch.Shelf.BOTH, 10))).containsExactly(row);
     }
 
     @Test

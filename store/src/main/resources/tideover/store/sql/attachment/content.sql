@@ -1,0 +1,1 @@
+SELECT content FROM attachment_body WHERE digest = :digest

@@ -1,0 +1,1 @@
+DELETE FROM contact WHERE customer_id = :customer
