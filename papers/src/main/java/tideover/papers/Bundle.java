@@ -33,6 +33,7 @@ final class Bundle {
             "command",
             "workbench",
             "sites",
+            "results",
             "problems",
             "cells",
             "store");

@@ -56,9 +56,12 @@ public final class Assessor {
         return assess(site, rules, Judging.Calculations.NOT_KEPT, Depth.AT_ONCE);
     }
 
-    /** Adds what {@link #assessAtOnce} left out: the same as {@link #assess} of the same site. */
+    /**
+     * Adds what {@link #assessAtOnce} left out: the same as {@link #assess} of the same site. The site is resolved anew, so
+     * that this may run on a thread of its own while others read the assessment.
+     */
     public Assessment withSlowFindings(Assessment atOnce) {
-        Installation installation = atOnce.installation();
+        Installation installation = Installation.of(atOnce.installation().site());
         Judging judging = judging(installation, atOnce.rules(), Judging.Calculations.NOT_KEPT);
         judge(WiringChecks.all(), new WiringStudies(installation), judging);
         List<Finding> findings = new ArrayList<>(atOnce.findings());

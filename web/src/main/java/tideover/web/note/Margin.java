@@ -16,6 +16,7 @@ import java.util.List;
  * @param pending whether slow findings are still computed
  * @param address of the site
  * @param base    number of the revision
+ * @param order   ids of the places whose notes come first, a comma between them
  */
 public record Margin(
         String verdict,
@@ -28,7 +29,8 @@ public record Margin(
         int met,
         Pending pending,
         String address,
-        long base) {
+        long base,
+        String order) {
     public Margin {
         wrong = List.copyOf(wrong);
         errands = List.copyOf(errands);
@@ -39,7 +41,9 @@ public record Margin(
     /** Whether all findings are there. */
     public enum Pending {
         COMPLETE,
-        COMPUTING
+        COMPUTING,
+        /** They could not be computed; what is shown is not all. */
+        FAILED
     }
 
     /**
@@ -53,6 +57,11 @@ public record Margin(
         public Errand {
             facts = List.copyOf(facts);
         }
+    }
+
+    /** The same with what became of slow findings. */
+    public Margin with(Pending other) {
+        return new Margin(verdict, counts, wrong, errands, limits, advice, left, met, other, address, base, order);
     }
 
     /** Whether there is nothing to note. */

@@ -27,6 +27,9 @@ import tideover.web.work.Work;
 
 /** Makes notes of findings. */
 public final class Margins {
+    /** Places named in the address of the margin, which must stay an address. */
+    private static final int MOST_PLACES = 60;
+
     private final Work work;
     private final Wording words;
 
@@ -70,7 +73,8 @@ public final class Margins {
                 shown.verdict().counts().getOrDefault(Outcome.MET, 0),
                 whole.isPresent() ? Pending.COMPLETE : Pending.COMPUTING,
                 work.address(),
-                work.revision().number());
+                work.revision().number(),
+                order.stream().limit(MOST_PLACES).map(ThingId::text).collect(Collectors.joining(",")));
     }
 
     /** One finding. */
@@ -115,15 +119,19 @@ public final class Margins {
         return new FactLink(words.fact(fact), address(fact), assumed);
     }
 
-    private String address(FactId fact) {
+    /** Where a fact is read and changed. */
+    public String address(FactId fact) {
         return "%s/things/%s#%s".formatted(work.address(), fact.thing(), fact.field());
     }
 
     private String lines(Finding finding) {
-        return "%s/findings/%s/%s"
+        String address = "%s/findings/%s/%s"
                 .formatted(
                         work.address(),
                         URLEncoder.encode(finding.key().check(), StandardCharsets.UTF_8),
                         finding.key().place());
+        return finding.key().state() == null
+                ? address
+                : address + "?state=" + finding.key().state().name();
     }
 }

@@ -32,8 +32,15 @@ final class SlowFindings implements AutoCloseable {
         }
     };
 
+    /** What came of it so far. */
+    private enum State {
+        COMPUTING,
+        THERE,
+        FAILED
+    }
+
     /** The newest revision asked for, and what came of it. */
-    private record Asked(RevisionId revision, Optional<Assessment> whole) {}
+    private record Asked(RevisionId revision, Optional<Assessment> whole, State state) {}
 
     SlowFindings(Assessor assessor) {
         this.assessor = assessor;
@@ -45,10 +52,18 @@ final class SlowFindings implements AutoCloseable {
         synchronized (asked) {
             Asked before = asked.get(work.row().id());
             if (before != null && before.revision().equals(revision)) return before.whole();
-            asked.put(work.row().id(), new Asked(revision, Optional.empty()));
+            asked.put(work.row().id(), new Asked(revision, Optional.empty(), State.COMPUTING));
         }
         thread.execute(() -> compute(work));
         return Optional.empty();
+    }
+
+    /** Whether they could not be computed: then they are not on the way. */
+    boolean hasFailed(Work work) {
+        synchronized (asked) {
+            Asked newest = asked.get(work.row().id());
+            return newest != null && newest.revision().equals(work.revision().id()) && newest.state() == State.FAILED;
+        }
     }
 
     private void compute(Work work) {
@@ -57,9 +72,13 @@ final class SlowFindings implements AutoCloseable {
             Assessment whole = assessor.withSlowFindings(work.atOnce());
             synchronized (asked) {
                 if (isWanted(work))
-                    asked.put(work.row().id(), new Asked(work.revision().id(), Optional.of(whole)));
+                    asked.put(work.row().id(), new Asked(work.revision().id(), Optional.of(whole), State.THERE));
             }
         } catch (RuntimeException e) {
+            synchronized (asked) {
+                if (isWanted(work))
+                    asked.put(work.row().id(), new Asked(work.revision().id(), Optional.empty(), State.FAILED));
+            }
             LOG.error(
                     "slow findings failed variant={} revision={}",
                     work.row().id(),

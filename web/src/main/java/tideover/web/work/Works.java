@@ -77,6 +77,11 @@ public final class Works {
         return slow.find(work);
     }
 
+    /** Whether slow findings could not be computed; whoever waits for them waits in vain. */
+    public boolean hasFailed(Work work) {
+        return slow.hasFailed(work);
+    }
+
     /** All findings that there are by now. */
     public Assessment soFar(Work work) {
         return slow.find(work).orElse(work.atOnce());
