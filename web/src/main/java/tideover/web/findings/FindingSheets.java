@@ -62,7 +62,7 @@ final class FindingSheets {
                 explained.calculations().getOrDefault(finding.key(), List.of()).stream()
                         .map(words::of)
                         .toList(),
-                rows.rows(alike.stream().filter(other -> other != finding).toList()),
+                rows.rows(alike.stream().filter(other -> !other.equals(finding)).toList()),
                 facts(work, explained.installation(), finding, words),
                 missing(finding, words),
                 words.text(

@@ -38,7 +38,11 @@ public record FindingsSheet(
         groups = List.copyOf(groups);
     }
 
-    /** One way to ask for less. @param name what it goes by */
+    /**
+     * One way to ask for less.
+     *
+     * @param name what it goes by
+     */
     public record Filter(String name, List<Choice> choices) {
         public Filter {
             choices = List.copyOf(choices);
