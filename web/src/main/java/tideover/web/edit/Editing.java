@@ -1,6 +1,8 @@
 package tideover.web.edit;
 
 import java.time.Clock;
+import java.time.LocalDate;
+import java.time.ZoneId;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Objects;
@@ -53,7 +55,8 @@ public final class Editing {
         TypedValues values = new TypedValues(fields, words, work.installation());
         for (Typed value : typed) values.read(value, edits, problems);
         if (!problems.isEmpty()) return new Done(work, new Outcome("", problems, List.of()));
-        return change(work, base, edits, typed, words);
+        LocalDate today = LocalDate.ofInstant(clock.instant(), ZoneId.systemDefault());
+        return change(work, base, Provenance.with(work.site(), edits, values, today), typed, words);
     }
 
     /** Makes edits that are canonical already. */

@@ -93,7 +93,8 @@ final class TypedValues {
         return field(path).map(field -> text.of(field.path(), value)).orElse(value);
     }
 
-    private Optional<Field> field(String path) {
+    /** The row of the field table that a path leads to; nothing for whole things, evidence and accepted advice. */
+    Optional<Field> field(String path) {
         List<String> parts = parts(path);
         if (parts.size() < 2) return Optional.empty();
         String section = sections.get(parts.get(0));

@@ -15,6 +15,8 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.EnumSource;
 import tideover.engine.site.Circuit;
+import tideover.engine.site.FactId;
+import tideover.engine.site.Origin;
 import tideover.engine.site.Site;
 import tideover.engine.site.Status;
 import tideover.engine.site.ThingId;
@@ -200,6 +202,26 @@ class CircuitsSheetTest extends BrowserTest {
         page.getByText("let it stay").click();
         isRevision(page, 5);
         assertThat(page.locator("[data-circuit='oven']")).hasCount(1);
+    }
+
+    @Test
+    void aFactThatWasOnlyAssumedIsNotAnyMoreOnceSomebodyTypesIt() {
+        site = desk.importSite("""
+                format: 1
+                house:
+                  place: {designation: Larch lane 4, country: DE}
+                  supply: {earthingSystem: TN_S, lines: THREE, mainFuse: {kind: FUSE, ratedCurrentA: 35}}
+                  boards:
+                    - {id: board, designation: Board, fedFrom: supply, conductors: [L1, L2, L3, N, PE]}
+                  circuits:
+                    - {id: oven, designation: Oven, fedFrom: board, conductors: [L1, N, PE], cable: {lengthM: 10}}
+                """);
+        Page page = open(page(), site + "/circuits?side=house");
+        assertThat(head().origins().of(FactId.of("oven.cable.lengthM"))).isEqualTo(Origin.ASSUMED);
+        type(page, cell(page, "oven", "cable.lengthM"), "12", "Enter");
+        isRevision(page, 2);
+        assertThat(head().origins().of(FactId.of("oven.cable.lengthM"))).isEqualTo(Origin.MEASURED);
+        assertThat(head().origins().of(FactId.of("oven.conductors"))).isEqualTo(Origin.ASSUMED);
     }
 
     @Test
