@@ -214,6 +214,8 @@ export function grid(page) {
   let held = null;
   page.addEventListener("htmx:beforeSwap", event => {
     if (!sheet || event.detail.target !== sheet || !event.detail.shouldSwap) return;
+    // What the old sheet still waits for would find nothing to put it into.
+    for (const poll of sheet.querySelectorAll("[hx-get]")) htmx.trigger(poll, "htmx:abort");
     held = {
       here: here && here.dataset.path, anchor: anchor && anchor.dataset.path,
       typed: editor && editor.input.value, from: editor && editor.input.selectionStart, to: editor && editor.input.selectionEnd,
