@@ -1,4 +1,5 @@
 // Loaded on every page, as one module: what follows only makes easier what works without it.
+import { drawing } from "/assets/drawing.js";
 import { grid } from "/assets/grid.js";
 
 document.documentElement.classList.add("td-script");
@@ -15,4 +16,5 @@ document.body.addEventListener("htmx:beforeSwap", event => {
     event.detail.isError = false;
   }
 });
+drawing(document);
 grid(document);

@@ -1,0 +1,44 @@
+package tideover.web.diagram;
+
+import java.util.List;
+import java.util.Locale;
+import java.util.Optional;
+import java.util.function.Function;
+import tideover.engine.installation.Installation;
+import tideover.engine.site.OperatingState;
+import tideover.papers.Wording;
+
+/** Operating states in addresses: {@code island-grid-dead}. */
+public final class States {
+    private States() {}
+
+    /** As it is written in an address. */
+    public static String path(OperatingState state) {
+        return state.name().toLowerCase(Locale.ROOT).replace('_', '-');
+    }
+
+    /** The state of this name, if the installation has it. */
+    public static Optional<OperatingState> find(Installation installation, String path) {
+        return installation.states().stream()
+                .filter(state -> path(state).equals(path))
+                .findFirst();
+    }
+
+    /**
+     * All states of an installation as links.
+     *
+     * @param address of the page that shows a state
+     */
+    public static List<StateLink> links(
+            Installation installation,
+            Optional<OperatingState> here,
+            Wording words,
+            Function<OperatingState, String> address) {
+        return installation.states().stream()
+                .map(state -> new StateLink(
+                        words.heading(state),
+                        address.apply(state),
+                        here.filter(state::equals).isPresent() ? "here" : ""))
+                .toList();
+    }
+}
