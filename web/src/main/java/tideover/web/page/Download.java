@@ -14,7 +14,11 @@ public final class Download {
 
     private Download() {}
 
-    /** A file. @param name under which it is saved, of letters, digits, hyphens and dots */
+    /**
+     * A file.
+     *
+     * @param name under which it is saved, of letters, digits, hyphens and dots
+     */
     public static ResponseEntity<byte[]> of(MediaType type, String name, byte[] bytes) {
         return ResponseEntity.ok()
                 .contentType(type)
@@ -25,12 +29,20 @@ public final class Download {
                 .body(bytes);
     }
 
-    /** A text file in UTF-8. @param name under which it is saved */
+    /**
+     * A text file in UTF-8.
+     *
+     * @param name under which it is saved
+     */
     public static ResponseEntity<byte[]> text(MediaType type, String name, String text) {
         return of(type, name, text.getBytes(StandardCharsets.UTF_8));
     }
 
-    /** A text as a name that every system can save under: letters without accents, digits and hyphens. */
+    /**
+     * A text as a name that every system can save under: letters without accents, digits and hyphens.
+     *
+     * @param otherwise where nothing of the text is left
+     */
     public static String name(String text, String otherwise) {
         String plain = Normalizer.normalize(text, Normalizer.Form.NFD)
                 .toLowerCase(Locale.ROOT)
