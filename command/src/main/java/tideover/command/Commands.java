@@ -8,17 +8,18 @@ import picocli.CommandLine.IFactory;
 /** Makes commands, each with the desk it works at. */
 final class Commands implements IFactory {
 
-    private static final Map<Class<?>, Function<Desk, Object>> MAKERS = Map.of(
-            CheckCommand.class, CheckCommand::new,
-            DrawCommand.class, DrawCommand::new,
-            HandoverCommand.class, HandoverCommand::new,
-            LetterCommand.class, LetterCommand::new,
-            NetworkCommand.class, NetworkCommand::new,
-            WiringCommand.class, WiringCommand::new,
-            DiagnoseCommand.class, DiagnoseCommand::new,
-            DemoCommand.class, DemoCommand::new,
-            RulesCommand.class, RulesCommand::new,
-            SchemaCommand.class, SchemaCommand::new);
+    private static final Map<Class<?>, Function<Desk, Object>> MAKERS = Map.ofEntries(
+            Map.entry(CheckCommand.class, CheckCommand::new),
+            Map.entry(DrawCommand.class, DrawCommand::new),
+            Map.entry(HandoverCommand.class, HandoverCommand::new),
+            Map.entry(LetterCommand.class, LetterCommand::new),
+            Map.entry(NetworkCommand.class, NetworkCommand::new),
+            Map.entry(WiringCommand.class, WiringCommand::new),
+            Map.entry(DiagnoseCommand.class, DiagnoseCommand::new),
+            Map.entry(DemoCommand.class, DemoCommand::new),
+            Map.entry(RulesCommand.class, RulesCommand::new),
+            Map.entry(SchemaCommand.class, SchemaCommand::new),
+            Map.entry(ServeCommand.class, ServeCommand::new));
 
     private final Desk desk;
 

@@ -10,11 +10,14 @@ import tideover.engine.rules.RuleBook;
 import tideover.files.SiteFileResult;
 import tideover.papers.CheckReport;
 
-/** Shows the whole job on the town house, an invented site. */
+/** Judges the town house, an invented site, and makes its papers; without {@code --papers} it is the workbench that opens. */
 @Command(name = "demo", resourceBundle = "tideover.command.help", mixinStandardHelpOptions = true)
 final class DemoCommand implements Callable<Integer> {
 
     private final Desk desk;
+
+    @Option(names = "--papers")
+    private boolean papers;
 
     @Option(
             names = {"-o", "--output"},
@@ -30,6 +33,7 @@ final class DemoCommand implements Callable<Integer> {
 
     @Override
     public Integer call() {
+        if (!papers) throw new Refusal(List.of(desk.sentence("serve.byScript")));
         Path site = examples.resolve("town-house.yaml");
         SiteFileResult.Readable file = desk.read(site);
         RuleBook rules = desk.rules(file.site(), List.of());

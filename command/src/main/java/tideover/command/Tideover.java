@@ -22,6 +22,8 @@ import picocli.CommandLine.UnmatchedArgumentException;
         mixinStandardHelpOptions = true,
         versionProvider = Version.class,
         subcommands = {
+            ServeCommand.class,
+            DemoCommand.class,
             CheckCommand.class,
             DrawCommand.class,
             HandoverCommand.class,
@@ -29,7 +31,6 @@ import picocli.CommandLine.UnmatchedArgumentException;
             NetworkCommand.class,
             WiringCommand.class,
             DiagnoseCommand.class,
-            DemoCommand.class,
             RulesCommand.class,
             SchemaCommand.class
         })

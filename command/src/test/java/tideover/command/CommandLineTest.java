@@ -180,8 +180,8 @@ class CommandLineTest {
 
     @Test
     @Tag("slow")
-    void theDemoJudgesTheTownHouseAndMakesItsPapers() {
-        assertThat(run("demo", "--examples", EXAMPLES, "-o", folder.resolve("demo")))
+    void theDemoOfPapersJudgesTheTownHouseAndMakesItsPapers() {
+        assertThat(run("demo", "--papers", "--examples", EXAMPLES, "-o", folder.resolve("demo")))
                 .isZero();
         assertThat(folder.resolve("demo/handover.pdf")).isNotEmptyFile();
         assertThat(folder.resolve("demo/findings.json")).isNotEmptyFile();
@@ -218,6 +218,6 @@ class CommandLineTest {
     void helpNamesEveryCommand() {
         assertThat(run("--help")).isZero();
         assertThat(out.toString())
-                .contains("check", "draw", "network", "handover", "letter", "demo", "rules", "schema");
+                .contains("serve", "check", "draw", "network", "handover", "letter", "demo", "rules", "schema");
     }
 }

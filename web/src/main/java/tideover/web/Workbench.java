@@ -7,7 +7,6 @@ import org.springframework.context.annotation.Bean;
 import tideover.engine.assessment.Assessor;
 import tideover.files.FieldTable;
 import tideover.files.tables.TableFiles;
-import tideover.web.guard.StartTokens;
 
 /** The parts of the workbench that are no pages. */
 @SpringBootApplication(exclude = UserDetailsServiceAutoConfiguration.class)
@@ -25,10 +24,5 @@ public class Workbench {
     @Bean
     Clock clock() {
         return Clock.systemUTC();
-    }
-
-    @Bean
-    StartTokens startTokens() {
-        return new StartTokens();
     }
 }

@@ -44,7 +44,7 @@ public final class Entrance {
         context.setAuthentication(UsernamePasswordAuthenticationToken.authenticated(PERSON, null, List.of()));
         contexts.saveContext(context, request, response);
         return ResponseEntity.status(HttpStatus.SEE_OTHER)
-                .header(HttpHeaders.LOCATION, "/")
+                .header(HttpHeaders.LOCATION, tokens.firstPage())
                 .build();
     }
 

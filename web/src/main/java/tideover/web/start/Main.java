@@ -19,11 +19,15 @@ public final class Main {
     public static void main(String[] arguments) {
         PrintWriter out = new PrintWriter(System.out, true, StandardCharsets.UTF_8);
         PrintWriter err = new PrintWriter(System.err, true, StandardCharsets.UTF_8);
-        // The libraries of the store would talk before the log is set up.
-        if (LoggerFactory.getILoggerFactory() instanceof LoggerContext logs)
-            logs.getLogger(Logger.ROOT_LOGGER_NAME).setLevel(Level.WARN);
+        quietLibraries();
         int status = run(out, err, arguments);
         if (status != Serving.RUNNING) System.exit(status);
+    }
+
+    /** The libraries of the store would talk before the log is set up. */
+    static void quietLibraries() {
+        if (LoggerFactory.getILoggerFactory() instanceof LoggerContext logs)
+            logs.getLogger(Logger.ROOT_LOGGER_NAME).setLevel(Level.WARN);
     }
 
     static int run(PrintWriter out, PrintWriter err, String... arguments) {

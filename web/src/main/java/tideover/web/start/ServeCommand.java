@@ -70,8 +70,9 @@ final class ServeCommand implements Callable<Integer> {
             return 0;
         }
         try {
-            if (what == What.DEMO) DemoSites.fill(store, examples, words.text("sites.firstVariant"));
-            Serving serving = Serving.start(store, folder, port);
+            String firstPage =
+                    what == What.DEMO ? DemoSites.fill(store, examples, words.text("sites.firstVariant")) : "/";
+            Serving serving = Serving.start(store, folder, port, firstPage);
             out.println(words.text("serve.open", serving.address()));
             out.println(words.of(Phrase.of("serve.folder", PhraseArg.verbatim(folder.toString()))));
             out.println(words.text("serve.stop"));

@@ -28,10 +28,12 @@ public final class Serving implements AutoCloseable {
 
     private final ConfigurableApplicationContext context;
     private final int port;
+    private final StartTokens tokens;
 
-    private Serving(ConfigurableApplicationContext context, int port) {
+    private Serving(ConfigurableApplicationContext context, int port, StartTokens tokens) {
         this.context = context;
         this.port = port;
+        this.tokens = tokens;
     }
 
     /** A port somebody asked for is taken. */
@@ -49,17 +51,22 @@ public final class Serving implements AutoCloseable {
         }
     }
 
-    /** Serves a store, which is closed with it. */
-    static Serving start(Store store, Path folder, @Nullable Integer port) throws PortTaken {
+    /**
+     * Serves a store, which is closed with it.
+     *
+     * @param port      where to listen; without one at the usual place, or where it is free
+     * @param firstPage path that start addresses lead to
+     */
+    static Serving start(Store store, Path folder, @Nullable Integer port, String firstPage) throws PortTaken {
         try {
-            return start(store, folder, port == null ? USUAL_PORT : port);
+            return start(store, folder, port == null ? USUAL_PORT : port.intValue(), new StartTokens(firstPage));
         } catch (PortTaken taken) {
             if (port != null) throw taken;
-            return start(store, folder, 0);
+            return start(store, folder, 0, new StartTokens(firstPage));
         }
     }
 
-    private static Serving start(Store store, Path folder, int port) throws PortTaken {
+    private static Serving start(Store store, Path folder, int port, StartTokens tokens) throws PortTaken {
         AccessKey key = AccessKey.random();
         Map<String, Object> settings = new HashMap<>();
         settings.put("server.port", port);
@@ -73,6 +80,7 @@ public final class Serving implements AutoCloseable {
             GenericApplicationContext beans = (GenericApplicationContext) given;
             beans.registerBean(Store.class, () -> store);
             beans.registerBean(AccessKey.class, () -> key);
+            beans.registerBean(StartTokens.class, () -> tokens);
         });
         ConfigurableApplicationContext context;
         try {
@@ -87,7 +95,7 @@ public final class Serving implements AutoCloseable {
         context.addApplicationListener(event -> {
             if (event instanceof org.springframework.context.event.ContextClosedEvent) ServingFile.remove(folder);
         });
-        return new Serving(context, listening);
+        return new Serving(context, listening, tokens);
     }
 
     private static boolean isPortTaken(Throwable trouble) {
@@ -103,7 +111,7 @@ public final class Serving implements AutoCloseable {
 
     /** A start address that lets in once. */
     public String address() {
-        return Entrance.address(port, context.getBean(StartTokens.class).issue());
+        return Entrance.address(port, tokens.issue());
     }
 
     @Override

@@ -31,7 +31,6 @@ class DoorTest extends BrowserTest {
 
     @Test
     void theStartAddressLetsInAndLeavesNothingInTheAddressBar() {
-        expectTrouble("status of 404");
         Page page = strangersPage(options(Screen.DESKTOP));
         page.navigate(desk.startAddress());
         assertThat(page.url()).isEqualTo(desk.at("/"));

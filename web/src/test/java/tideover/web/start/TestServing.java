@@ -10,7 +10,7 @@ public final class TestServing {
     /** The workbench as {@code serve} starts it. */
     public static Serving start(Store store, Path folder) {
         try {
-            return Serving.start(store, folder, Integer.valueOf(0));
+            return Serving.start(store, folder, 0, "/");
         } catch (Serving.PortTaken e) {
             throw new IllegalStateException("no port is free", e);
         }
