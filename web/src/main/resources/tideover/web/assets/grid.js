@@ -198,6 +198,9 @@ export function grid(page) {
       tie(event.target);
     });
     sheet.addEventListener("pointerover", event => tie(event.target));
+    // What a sheet asked for that is gone by now has nowhere to go.
+    const own = sheet;
+    own.addEventListener("htmx:beforeSwap", event => { if (!own.isConnected) event.detail.shouldSwap = false; });
   }
 
   // A note and the row it is about light up together.
@@ -214,8 +217,6 @@ export function grid(page) {
   let held = null;
   page.addEventListener("htmx:beforeSwap", event => {
     if (!sheet || event.detail.target !== sheet || !event.detail.shouldSwap) return;
-    // What the old sheet still waits for would find nothing to put it into.
-    for (const poll of sheet.querySelectorAll("[hx-get]")) htmx.trigger(poll, "htmx:abort");
     held = {
       here: here && here.dataset.path, anchor: anchor && anchor.dataset.path,
       typed: editor && editor.input.value, from: editor && editor.input.selectionStart, to: editor && editor.input.selectionEnd,
