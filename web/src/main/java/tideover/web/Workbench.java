@@ -7,6 +7,7 @@ import org.springframework.context.annotation.Bean;
 import tideover.engine.assessment.Assessor;
 import tideover.files.FieldTable;
 import tideover.files.tables.TableFiles;
+import tideover.files.tables.TypicalValues;
 
 /** The parts of the workbench that are no pages. */
 @SpringBootApplication(exclude = UserDetailsServiceAutoConfiguration.class)
@@ -19,6 +20,11 @@ public class Workbench {
     @Bean
     Assessor assessor() {
         return new Assessor(TableFiles.load());
+    }
+
+    @Bean
+    TypicalValues typicalValues() {
+        return TypicalValues.load();
     }
 
     @Bean

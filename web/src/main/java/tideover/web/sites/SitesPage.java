@@ -34,6 +34,7 @@ final class SitesPage {
             @RequestParam(defaultValue = "") String q,
             @RequestParam(defaultValue = "") String shelf,
             HttpServletRequest request) {
+        if (lists.isEmpty()) return to("/sites/new");
         Shelf shown = shelf.equals("archived") ? Shelf.ARCHIVED : Shelf.IN_WORK;
         return pages.show("sites", lists.of(q.strip(), shown, List.of(), request));
     }
@@ -45,8 +46,12 @@ final class SitesPage {
         if (taken.variant() == null)
             return pages.show(
                     HttpStatus.UNPROCESSABLE_CONTENT, "sites", lists.of("", Shelf.IN_WORK, taken.problems(), request));
+        return to("/sites/" + taken.variant() + "/circuits");
+    }
+
+    private static ResponseEntity<String> to(String address) {
         return ResponseEntity.status(HttpStatus.SEE_OTHER)
-                .header(HttpHeaders.LOCATION, "/sites/" + taken.variant() + "/circuits")
+                .header(HttpHeaders.LOCATION, address)
                 .build();
     }
 }

@@ -61,7 +61,7 @@ public final class Visitor {
 
     /** What forms send along so that nobody else can send them. */
     public String formToken() {
-        Matcher token = FORM_TOKEN.matcher(read("/").body());
+        Matcher token = FORM_TOKEN.matcher(read("/sites/new").body());
         return token.find() ? token.group(1) : "";
     }
 
