@@ -14,6 +14,7 @@ import tideover.engine.rules.RuleBook;
 import tideover.engine.site.OperatingState;
 import tideover.files.SiteFileResult;
 import tideover.papers.CheckReport;
+import tideover.papers.json.AssessmentJson;
 
 /** Judges a site and prints its findings. */
 @Command(name = "check", resourceBundle = "tideover.command.help", mixinStandardHelpOptions = true)

@@ -3,6 +3,8 @@ package tideover.command;
 import java.io.StringWriter;
 import java.util.List;
 import tideover.engine.rules.Digest;
+import tideover.papers.json.Json;
+import tideover.papers.json.ProgramVersion;
 import tideover.papers.wiring.Listing;
 import tools.jackson.core.JsonGenerator;
 import tools.jackson.core.json.JsonFactory;
@@ -27,7 +29,7 @@ final class DiagnoseJson {
         try (JsonGenerator json = new JsonFactory().createGenerator(Json.PRETTY, text)) {
             json.writeStartObject();
             json.writeNumberProperty("format", FORMAT);
-            json.writeStringProperty("program", Version.text());
+            json.writeStringProperty("program", ProgramVersion.text());
             json.writeStringProperty("site", site.hex());
             json.writeArrayPropertyStart("parts");
             for (Listing listing : listings) WiringJson.listing(json, listing);

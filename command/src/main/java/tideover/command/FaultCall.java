@@ -12,6 +12,8 @@ import tideover.papers.diagnosis.CallSheet;
 import tideover.papers.diagnosis.CallSheet.Answer;
 import tideover.papers.diagnosis.CallText;
 import tideover.papers.diagnosis.CallTrees;
+import tideover.papers.json.Json;
+import tideover.papers.json.ProgramVersion;
 import tideover.papers.wiring.WiringModel;
 import tools.jackson.core.JsonGenerator;
 import tools.jackson.core.json.JsonFactory;
@@ -73,7 +75,7 @@ final class FaultCall {
         try (JsonGenerator json = new JsonFactory().createGenerator(Json.PRETTY, text)) {
             json.writeStartObject();
             json.writeNumberProperty("format", FORMAT);
-            json.writeStringProperty("program", Version.text());
+            json.writeStringProperty("program", ProgramVersion.text());
             json.writeStringProperty("site", site.hex());
             json.writeStringProperty("trouble", trouble);
             json.writeStringProperty("title", sheet.title(trouble));

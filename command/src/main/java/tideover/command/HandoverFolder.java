@@ -15,6 +15,7 @@ import tideover.engine.wiring.schedule.CuttingList;
 import tideover.files.SiteFileResult;
 import tideover.files.SiteWriter;
 import tideover.papers.handover.Handover;
+import tideover.papers.json.AssessmentJson;
 import tideover.papers.terminals.TerminalDrawing;
 import tideover.papers.wiring.Listing;
 import tideover.papers.wiring.WiringData;

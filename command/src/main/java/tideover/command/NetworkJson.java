@@ -23,6 +23,8 @@ import tideover.engine.site.PerLine;
 import tideover.engine.site.ThingId;
 import tideover.papers.FaultWording;
 import tideover.papers.NetworkWording;
+import tideover.papers.json.Json;
+import tideover.papers.json.ProgramVersion;
 import tools.jackson.core.JsonGenerator;
 import tools.jackson.core.json.JsonFactory;
 
@@ -48,7 +50,7 @@ final class NetworkJson {
         try (JsonGenerator json = new JsonFactory().createGenerator(Json.PRETTY, text)) {
             json.writeStartObject();
             json.writeNumberProperty("format", FORMAT);
-            json.writeStringProperty("program", Version.text());
+            json.writeStringProperty("program", ProgramVersion.text());
             json.writeStringProperty("site", answer.site().hex());
             json.writeStringProperty("rules", answer.rules().digest().hex());
             Json.array(json, "ruleBooks", answer.rules().layers(), layer -> layer);

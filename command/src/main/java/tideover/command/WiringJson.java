@@ -5,6 +5,8 @@ import java.util.List;
 import org.jspecify.annotations.Nullable;
 import tideover.engine.rules.Digest;
 import tideover.engine.rules.RuleBook;
+import tideover.papers.json.Json;
+import tideover.papers.json.ProgramVersion;
 import tideover.papers.wiring.Cell;
 import tideover.papers.wiring.Listing;
 import tools.jackson.core.JsonGenerator;
@@ -32,7 +34,7 @@ final class WiringJson {
         try (JsonGenerator json = new JsonFactory().createGenerator(Json.PRETTY, text)) {
             json.writeStartObject();
             json.writeNumberProperty("format", FORMAT);
-            json.writeStringProperty("program", Version.text());
+            json.writeStringProperty("program", ProgramVersion.text());
             json.writeStringProperty("site", site.hex());
             json.writeStringProperty("rules", rules.digest().hex());
             json.writeArrayPropertyStart("parts");

@@ -1,4 +1,4 @@
-package tideover.command;
+package tideover.papers.json;
 
 import java.io.StringWriter;
 import java.util.List;
@@ -15,7 +15,7 @@ import tools.jackson.core.JsonGenerator;
 import tools.jackson.core.json.JsonFactory;
 
 /** An assessment as JSON for machines; the form is described in docs/findings-json.md and only ever grows. */
-final class AssessmentJson {
+public final class AssessmentJson {
 
     /** Raised when a field changes its meaning or goes. */
     private static final int FORMAT = 1;
@@ -24,19 +24,20 @@ final class AssessmentJson {
     private final Assessment assessment;
     private final Digest site;
 
-    AssessmentJson(Wording wording, Assessment assessment, Digest site) {
+    /** @param site digest of the canonical JSON of the site */
+    public AssessmentJson(Wording wording, Assessment assessment, Digest site) {
         this.wording = wording.with(assessment.installation());
         this.assessment = assessment;
         this.site = site;
     }
 
     /** The text, ending with a line break. */
-    String text() {
+    public String text() {
         StringWriter text = new StringWriter();
         try (JsonGenerator json = new JsonFactory().createGenerator(Json.PRETTY, text)) {
             json.writeStartObject();
             json.writeNumberProperty("format", FORMAT);
-            json.writeStringProperty("program", Version.text());
+            json.writeStringProperty("program", ProgramVersion.text());
             json.writeStringProperty("site", site.hex());
             json.writeStringProperty("rules", assessment.rules().digest().hex());
             json.writeArrayPropertyStart("ruleBooks");

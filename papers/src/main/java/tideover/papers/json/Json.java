@@ -1,4 +1,4 @@
-package tideover.command;
+package tideover.papers.json;
 
 import java.util.Collection;
 import java.util.function.Function;
@@ -9,10 +9,10 @@ import tools.jackson.core.PrettyPrinter;
 import tools.jackson.core.util.DefaultPrettyPrinter;
 
 /** What all our JSON has in common: what is not there is null, and JSON has no infinity. */
-final class Json {
+public final class Json {
 
     /** Lines a person can read and a version control can compare. */
-    static final ObjectWriteContext PRETTY = new ObjectWriteContext.Base() {
+    public static final ObjectWriteContext PRETTY = new ObjectWriteContext.Base() {
         @Override
         public PrettyPrinter getPrettyPrinter() {
             return new DefaultPrettyPrinter();
@@ -26,19 +26,21 @@ final class Json {
 
     private Json() {}
 
-    static <T> void array(JsonGenerator json, String name, Collection<T> items, Function<T, String> text) {
+    /** A list of texts. */
+    public static <T> void array(JsonGenerator json, String name, Collection<T> items, Function<T, String> text) {
         json.writeArrayPropertyStart(name);
         for (T item : items) json.writeString(text.apply(item));
         json.writeEndArray();
     }
 
-    static void text(JsonGenerator json, String name, @Nullable String value) {
+    /** A text that may be missing. */
+    public static void text(JsonGenerator json, String name, @Nullable String value) {
         if (value == null) json.writeNullProperty(name);
         else json.writeStringProperty(name, value);
     }
 
     /** What never ends is null; the unit, in the name or beside it, still says of what. */
-    static void number(JsonGenerator json, String name, @Nullable Double value) {
+    public static void number(JsonGenerator json, String name, @Nullable Double value) {
         if (value == null || !Double.isFinite(value)) json.writeNullProperty(name);
         else json.writeNumberProperty(name, value);
     }
