@@ -14,7 +14,7 @@ import tideover.engine.site.ThingId;
 import tideover.engine.wiring.diagnosis.Observation;
 import tideover.engine.wiring.model.Shown;
 import tideover.engine.wiring.procedure.PlannedReading;
-import tideover.files.Nearest;
+import tideover.files.text.Nearest;
 import tideover.papers.diagnosis.DiagnosisLists;
 import tideover.papers.wiring.WiringModel;
 import tideover.papers.wiring.WiringWording;

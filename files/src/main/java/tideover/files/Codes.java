@@ -5,6 +5,7 @@ import java.time.ZoneId;
 import java.util.Locale;
 import java.util.Set;
 import org.jspecify.annotations.Nullable;
+import tideover.files.text.Nearest;
 import tideover.files.yaml.Node.Scalar;
 
 /** Codes from published lists: countries (ISO 3166-1, as the Java platform has them), time zones (IANA). */

@@ -11,6 +11,7 @@ import tideover.engine.site.FactId;
 import tideover.engine.site.TerminalId;
 import tideover.engine.site.ThingId;
 import tideover.files.Reference.Side;
+import tideover.files.text.Nearest;
 import tideover.files.yaml.Node;
 import tideover.files.yaml.Node.Entry;
 import tideover.files.yaml.Node.Mapping;

@@ -7,6 +7,7 @@ import java.util.List;
 import org.jspecify.annotations.Nullable;
 import tideover.engine.site.TerminalId;
 import tideover.engine.site.ThingId;
+import tideover.files.text.Nearest;
 import tideover.files.text.Numbers;
 import tideover.files.yaml.Node;
 import tideover.files.yaml.Node.Scalar;

@@ -7,6 +7,7 @@ import java.util.TreeSet;
 import org.jspecify.annotations.Nullable;
 import tideover.engine.site.ThingId;
 import tideover.engine.site.ThingKind;
+import tideover.files.text.Nearest;
 import tideover.files.yaml.Node;
 import tideover.files.yaml.Node.Entry;
 import tideover.files.yaml.Node.Mapping;

@@ -7,7 +7,7 @@ import java.util.Locale;
 import java.util.Map;
 import org.jspecify.annotations.Nullable;
 import tideover.engine.site.ThingId;
-import tideover.files.Nearest;
+import tideover.files.text.Nearest;
 
 /** Things by id or by printed name. Where no names are given every well-formed id will do. */
 final class Names {

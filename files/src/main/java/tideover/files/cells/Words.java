@@ -6,7 +6,7 @@ import java.util.Locale;
 import java.util.function.Function;
 import org.jspecify.annotations.Nullable;
 import tideover.files.Field;
-import tideover.files.Nearest;
+import tideover.files.text.Nearest;
 
 /** Words of a fixed list as people type them: as they are printed, as they are called in a file, or begun. */
 final class Words {

@@ -6,7 +6,7 @@ import java.util.List;
 import tideover.engine.rules.Phrase;
 import tideover.engine.rules.PhraseArg;
 import tideover.files.InputProblem;
-import tideover.files.Nearest;
+import tideover.files.text.Nearest;
 import tideover.files.yaml.Spot;
 import tideover.files.yaml.YamlProblem;
 

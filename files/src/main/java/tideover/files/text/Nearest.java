@@ -1,4 +1,4 @@
-package tideover.files;
+package tideover.files.text;
 
 import java.util.Collection;
 import java.util.Locale;
