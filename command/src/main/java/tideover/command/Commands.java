@@ -15,6 +15,7 @@ final class Commands implements IFactory {
             Map.entry(LetterCommand.class, LetterCommand::new),
             Map.entry(NetworkCommand.class, NetworkCommand::new),
             Map.entry(WiringCommand.class, WiringCommand::new),
+            Map.entry(CircuitsCommand.class, CircuitsCommand::new),
             Map.entry(DiagnoseCommand.class, DiagnoseCommand::new),
             Map.entry(DemoCommand.class, DemoCommand::new),
             Map.entry(RulesCommand.class, RulesCommand::new),

@@ -151,7 +151,8 @@ final class Desk {
         return new Stamp(file.digest(), today.get());
     }
 
-    private Refusal refusal(List<InputProblem> problems) {
+    /** What stands in the way, as sentences. */
+    Refusal refusal(List<InputProblem> problems) {
         return new Refusal(problems.stream().map(this::sentence).toList());
     }
 

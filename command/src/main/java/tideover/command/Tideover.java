@@ -31,6 +31,7 @@ import picocli.CommandLine.UnmatchedArgumentException;
             NetworkCommand.class,
             WiringCommand.class,
             DiagnoseCommand.class,
+            CircuitsCommand.class,
             RulesCommand.class,
             SchemaCommand.class
         })

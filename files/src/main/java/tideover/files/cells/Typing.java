@@ -112,7 +112,8 @@ public final class Typing {
         }
     }
 
-    private static String shortened(String text) {
+    /** What was typed, short enough for a sentence. */
+    static String shortened(String text) {
         return text.length() <= 60 ? text : text.substring(0, text.offsetByCodePoints(0, 57)) + "…";
     }
 
@@ -200,6 +201,16 @@ public final class Typing {
         items.forEach(json::text);
         json.endList();
         return json.finish();
+    }
+
+    /** The words that can be typed, as they are printed; none where anything can. */
+    public List<String> choices(Field field) {
+        Words words = new Words(printed);
+        return switch (field.kind()) {
+            case WORD, WORDS -> words.printed(table.valueType(field));
+            case YES_NO -> List.of(printed.apply(YesNo.YES), printed.apply(YesNo.NO));
+            default -> List.of();
+        };
     }
 
     /** What stands in the cell of a field; empty where nothing is known. */

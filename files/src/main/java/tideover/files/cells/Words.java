@@ -27,6 +27,13 @@ final class Words {
         return name;
     }
 
+    /** All words, as they are printed. */
+    List<String> printed(Class<?> type) {
+        List<String> all = new ArrayList<>();
+        for (Enum<?> word : constants(type)) all.add(printed.apply(word));
+        return all;
+    }
+
     /** The name of the word that was typed. */
     String read(Field field, Class<?> type, String typed) throws Misread {
         List<Enum<?>> words = constants(type);
@@ -36,8 +43,7 @@ final class Words {
         if (found == null && blank > 0 && calls(field, typed.substring(0, blank)))
             found = find(words, typed.substring(blank + 1));
         if (found != null) return found;
-        List<String> allowed = new ArrayList<>();
-        for (Enum<?> word : words) allowed.add(printed.apply(word));
+        List<String> allowed = printed(type);
         String near = nearest.of(typed, allowed);
         String list = String.join("; ", allowed);
         throw near == null ? new Misread(CellProblem.WORD, list) : new Misread(CellProblem.WORD_NEAR, near, list);
