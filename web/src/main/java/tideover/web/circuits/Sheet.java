@@ -1,6 +1,7 @@
 package tideover.web.circuits;
 
 import java.util.List;
+import tideover.store.site.Steps;
 import tideover.web.edit.Outcome;
 import tideover.web.note.Margin;
 import tideover.web.page.Frame;
@@ -16,6 +17,7 @@ import tideover.web.page.Frame;
  * @param parts   what stays on, then what lies below the line, then what nobody can say yet
  * @param removed circuits that the plan takes out
  * @param words   what may be typed in columns with fixed words
+ * @param steps   what undo and redo would do
  * @param last    what came of the last change
  */
 public record Sheet(
@@ -29,6 +31,7 @@ public record Sheet(
         List<Removed> removed,
         List<Words> words,
         Margin margin,
+        Steps steps,
         Outcome last) {
     public Sheet {
         loads = List.copyOf(loads);

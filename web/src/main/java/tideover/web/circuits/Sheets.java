@@ -67,6 +67,7 @@ public final class Sheets {
                         .map(column -> new Words(SheetBuilder.listId(column), text.wordsOf(column.path())))
                         .toList(),
                 new Margins(work, words).of(whole, SheetBuilder.order(parts)),
+                works.steps(work),
                 last);
     }
 }

@@ -15,6 +15,7 @@ import tideover.files.rules.RuleBookResult;
 import tideover.files.rules.RuleBooks;
 import tideover.store.Store;
 import tideover.store.site.RevisionId;
+import tideover.store.site.Steps;
 import tideover.store.site.StoredSite;
 import tideover.store.site.VariantId;
 import tideover.store.site.VariantRow;
@@ -90,6 +91,11 @@ public final class Works {
     /** The same with the lines behind each finding. */
     public Assessment explained(Work work) {
         return assessor.explain(work.site(), work.atOnce().rules());
+    }
+
+    /** What undo and redo would do now. */
+    public Steps steps(Work work) {
+        return store.sites().steps(work.row().id());
     }
 
     /** Judges. */
