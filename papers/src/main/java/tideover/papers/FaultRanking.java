@@ -26,7 +26,7 @@ public final class FaultRanking {
     private FaultRanking() {}
 
     /** The worst faults by what makes them so: keys of the bundle and stories, no story twice. */
-    static Map<String, FaultCourse> worst(List<FaultCourse> faults) {
+    public static Map<String, FaultCourse> worst(List<FaultCourse> faults) {
         Map<String, FaultCourse> worst = new LinkedHashMap<>();
         add("network.worst.earth", slowest(faults, FaultKind.LINE_TO_EARTH), worst);
         add("network.worst.neutral", slowest(faults, FaultKind.LINE_TO_NEUTRAL), worst);
@@ -56,10 +56,10 @@ public final class FaultRanking {
     }
 
     /** One fault at one place between like conductors: of its lines the worst, at both extremes. */
-    record Pair(FaultCourse smallest, FaultCourse largest) {}
+    public record Pair(FaultCourse smallest, FaultCourse largest) {}
 
     /** Faults by place and kind, in the order in which they are given. */
-    static List<Pair> pairs(List<FaultCourse> faults) {
+    public static List<Pair> pairs(List<FaultCourse> faults) {
         Map<ThingId, Map<FaultKind, List<FaultCourse>>> groups = new LinkedHashMap<>();
         for (FaultCourse course : faults)
             groups.computeIfAbsent(course.place(), p -> new LinkedHashMap<>())

@@ -70,7 +70,7 @@ public final class FaultWording {
     }
 
     /** When and by what it ends at the latest, in short. */
-    String ends(Clearing clearing) {
+    public String ends(Clearing clearing) {
         String by = endedBy(clearing);
         return by.isEmpty() ? latest(clearing) : wording.text("network.ends", latest(clearing), by);
     }

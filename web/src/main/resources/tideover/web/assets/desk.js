@@ -17,4 +17,5 @@ document.body.addEventListener("htmx:beforeSwap", event => {
   }
 });
 drawing(document);
+document.body.addEventListener("htmx:load", event => drawing(event.detail.elt.parentNode || document));
 grid(document);

@@ -4,7 +4,13 @@ const LARGEST = 8;
 const STEP = 1.25;
 
 export function drawing(page) {
-  for (const frame of page.querySelectorAll("[data-drawing]")) watch(frame);
+  for (const frame of page.querySelectorAll("[data-drawing]")) {
+    // Answers bring drawings too.
+    if (frame.dataset.drawing === "watched") continue;
+    frame.dataset.drawing = "watched";
+    for (const hint of frame.querySelectorAll(".td-only-script")) hint.hidden = false;
+    watch(frame);
+  }
 }
 
 function watch(frame) {
@@ -88,16 +94,16 @@ function drag(view, done) {
     from = { x: event.clientX, y: event.clientY, left: view.scrollLeft, top: view.scrollTop };
     moved = false;
   });
-  addEventListener("pointermove", event => {
+  view.addEventListener("pointermove", event => {
     if (!from || event.pointerType !== "mouse") return;
     if (event.buttons === 0) { from = null; return; }
     const x = event.clientX - from.x, y = event.clientY - from.y;
-    if (Math.abs(x) + Math.abs(y) > 4) moved = true;
+    if (!moved && Math.abs(x) + Math.abs(y) > 4) { moved = true; view.setPointerCapture(event.pointerId); }
     if (!moved) return;
     view.scrollLeft = from.left - x;
     view.scrollTop = from.top - y;
   });
-  addEventListener("pointerup", () => { if (from) done(); from = null; });
+  view.addEventListener("pointerup", () => { if (from) done(); from = null; });
   view.addEventListener("dragstart", event => event.preventDefault());
   // The end of a drag is no click on what happens to lie there.
   view.addEventListener("click", event => {

@@ -1,0 +1,65 @@
+package tideover.web.network;
+
+import jakarta.servlet.http.HttpServletRequest;
+import jakarta.servlet.http.HttpServletResponse;
+import org.springframework.http.MediaType;
+import org.springframework.http.ResponseEntity;
+import org.springframework.web.bind.annotation.GetMapping;
+import org.springframework.web.bind.annotation.PathVariable;
+import org.springframework.web.bind.annotation.RequestParam;
+import org.springframework.web.bind.annotation.RestController;
+import tideover.papers.curves.CurveSheet;
+import tideover.web.page.Download;
+import tideover.web.page.NotHere;
+import tideover.web.page.Pages;
+import tideover.web.work.Work;
+import tideover.web.work.Works;
+
+/** What flows, state by state and place by place, with some loads on and others off. */
+@RestController
+final class NetworkPage {
+    private static final MediaType SVG = MediaType.parseMediaType("image/svg+xml");
+
+    private final Works works;
+    private final Pages pages;
+    private final NetworkSheets sheets;
+    private final PlaceSheets places;
+
+    NetworkPage(Works works, Pages pages, NetworkSheets sheets, PlaceSheets places) {
+        this.works = works;
+        this.pages = pages;
+        this.sheets = sheets;
+        this.places = places;
+    }
+
+    @GetMapping("/sites/{variant}/network")
+    ResponseEntity<String> show(
+            @PathVariable String variant,
+            @RequestParam(defaultValue = "") String state,
+            HttpServletRequest request,
+            HttpServletResponse response) {
+        Work work = works.open(variant);
+        NetworkSheet sheet = sheets.of(work, NetworkSheets.state(work, state), Loads.of(request), request);
+        // The form's own address is longer than what it says.
+        response.setHeader("HX-Push-Url", sheet.here());
+        return pages.show("network", sheet);
+    }
+
+    @GetMapping("/sites/{variant}/network/{place}")
+    ResponseEntity<String> place(
+            @PathVariable String variant,
+            @PathVariable String place,
+            @RequestParam(defaultValue = "") String state,
+            HttpServletRequest request) {
+        Work work = works.open(variant);
+        return pages.show("place", places.of(work, place, NetworkSheets.state(work, state), request));
+    }
+
+    @GetMapping("/sites/{variant}/network/{place}/curves.svg")
+    ResponseEntity<byte[]> curves(
+            @PathVariable String variant, @PathVariable String place, HttpServletRequest request) {
+        CurveSheet sheet =
+                places.curves(works.open(variant), place, request).orElseThrow(() -> new NotHere("curves of " + place));
+        return Download.text(SVG, "curves-" + place + ".svg", sheet.svg());
+    }
+}
