@@ -41,19 +41,16 @@ import tideover.web.page.Stop;
 import tideover.web.work.Frames;
 import tideover.web.work.Stamps;
 import tideover.web.work.Work;
-import tideover.web.work.Works;
 
 /** Makes the sheet that shows what flows. */
 @Component
 final class NetworkSheets {
     static final String PAGE = "/network";
 
-    private final Works works;
     private final Frames frames;
     private final Stamps stamps;
 
-    NetworkSheets(Works works, Frames frames, Stamps stamps) {
-        this.works = works;
+    NetworkSheets(Frames frames, Stamps stamps) {
         this.frames = frames;
         this.stamps = stamps;
     }
