@@ -3,10 +3,16 @@ package tideover.web.circuits;
 import static com.microsoft.playwright.assertions.PlaywrightAssertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThat;
 
+import com.microsoft.playwright.Download;
 import com.microsoft.playwright.Locator;
 import com.microsoft.playwright.Page;
 import com.microsoft.playwright.assertions.LocatorAssertions.HasAttributeOptions;
 import com.microsoft.playwright.options.ColorScheme;
+import com.microsoft.playwright.options.FilePayload;
+import java.io.IOException;
+import java.io.InputStream;
+import java.io.UncheckedIOException;
+import java.nio.charset.StandardCharsets;
 import java.util.List;
 import java.util.regex.Pattern;
 import org.junit.jupiter.api.BeforeEach;
@@ -222,6 +228,43 @@ class CircuitsSheetTest extends BrowserTest {
         isRevision(page, 2);
         assertThat(head().origins().of(FactId.of("oven.cable.lengthM"))).isEqualTo(Origin.MEASURED);
         assertThat(head().origins().of(FactId.of("oven.conductors"))).isEqualTo(Origin.ASSUMED);
+    }
+
+    @Test
+    void theListIsTakenToASpreadsheetAndBroughtBack() {
+        Page page = sheet(pageWithoutScript(Screen.DESKTOP));
+        Download taken = page.waitForDownload(() -> page.getByText("as CSV").click());
+        String list = text(taken);
+        String changed = list.replace(",Oven,", ",\"Oven, double\",") + "pond-pump,Pond pump,rcd-grid\r\n";
+        assertThat(list).contains(",Oven,");
+        page.locator("summary", new Page.LocatorOptions().setHasText("bring a CSV"))
+                .click();
+        page.locator("input[type=file]").setInputFiles(new FilePayload("list.csv", "text/csv", bytes(changed)));
+        page.getByText("Bring in").click();
+        assertThat(page.locator(".td-said")).containsText("One circuit is new");
+        isRevision(page, 2);
+        assertThat(circuit("oven").designation()).isEqualTo("Oven, double");
+        assertThat(circuit("pond-pump").fedFrom()).isEqualTo(new ThingId("rcd-grid"));
+        page.locator("summary", new Page.LocatorOptions().setHasText("bring a CSV"))
+                .click();
+        page.locator("input[type=file]")
+                .setInputFiles(new FilePayload("list.csv", "text/csv", bytes("id,colour\r\noven,red\r\n")));
+        expectTrouble("status of 422");
+        page.getByText("Bring in").click();
+        assertThat(page.locator(".td-problems")).containsText("colour");
+        isRevision(page, 2);
+    }
+
+    private static String text(Download download) {
+        try (InputStream in = download.createReadStream()) {
+            return new String(in.readAllBytes(), StandardCharsets.UTF_8);
+        } catch (IOException e) {
+            throw new UncheckedIOException(e);
+        }
+    }
+
+    private static byte[] bytes(String text) {
+        return text.getBytes(StandardCharsets.UTF_8);
     }
 
     @Test
