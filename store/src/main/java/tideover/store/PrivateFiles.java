@@ -1,10 +1,12 @@
 package tideover.store;
 
 import java.io.IOException;
+import java.nio.channels.FileChannel;
 import java.nio.file.FileAlreadyExistsException;
 import java.nio.file.FileSystemException;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.nio.file.StandardOpenOption;
 import java.nio.file.attribute.FileAttribute;
 import java.nio.file.attribute.PosixFilePermissions;
 import tideover.store.database.StoreRefusal;
@@ -44,6 +46,22 @@ final class PrivateFiles {
         return Files.isWritable(folder)
                 ? StoreRefusal.because(e, Reason.WRITE_FAILED, folder, reason(e))
                 : StoreRefusal.because(e, Reason.FOLDER_READ_ONLY, folder);
+    }
+
+    /** Waits until what was written to a file is on the disk. */
+    static void sync(Path file) throws IOException {
+        try (FileChannel channel = FileChannel.open(file, StandardOpenOption.WRITE)) {
+            channel.force(true);
+        }
+    }
+
+    /** Waits until the names in a folder are on the disk, where the system lets a folder be asked for that. */
+    static void syncNames(Path folder) {
+        try (FileChannel channel = FileChannel.open(folder, StandardOpenOption.READ)) {
+            channel.force(true);
+        } catch (IOException e) {
+            // Some systems open no folder; they write names down in order.
+        }
     }
 
     private static String reason(IOException e) {

@@ -133,6 +133,25 @@ public final class Attachments {
         });
     }
 
+    /**
+     * Reads the content of every attachment from the disk.
+     *
+     * @throws StoreRefusal at the first that is no longer what was kept
+     */
+    public void verify() {
+        database.read(sql -> {
+            sql.query("attachment/bodies")
+                    .map((row, context) -> {
+                        String digest = row.getString("digest");
+                        if (!Digest.of(row.getBytes("content")).hex().equals(digest))
+                            throw StoreRefusal.of(Reason.ATTACHMENT_DAMAGED, digest);
+                        return digest;
+                    })
+                    .useStream(digests -> digests.forEach(digest -> {}));
+            return sql;
+        });
+    }
+
     /** Takes an attachment away; its content goes with the last one that has it. */
     public void remove(AttachmentId id) {
         database.write(sql -> {

@@ -1,8 +1,10 @@
 package tideover.store.database;
 
+import java.io.IOException;
 import java.nio.file.Path;
 import java.sql.Connection;
 import java.sql.SQLException;
+import java.util.List;
 import java.util.concurrent.locks.ReentrantLock;
 import javax.sql.DataSource;
 import org.jdbi.v3.core.Jdbi;
@@ -33,13 +35,31 @@ public final class Database implements AutoCloseable {
      *
      * @throws StoreRefusal if the file is none of ours, damaged, from a newer program, or cannot be written
      */
-    public static Database inFile(Path file) {
-        return open(new Sqlite(file));
+    public static Database inFile(Path file) throws IOException {
+        Sqlite vendor = new Sqlite(file);
+        vendor.requireDatabase();
+        return open(vendor);
     }
 
     /** A database on a server. */
     public static Database onServer(DataSource source) {
         return open(new Server(source));
+    }
+
+    /**
+     * Brings what a killed process left beside a database file into it, where the file is sound enough for that.
+     *
+     * @param file is left at its version
+     * @return whether it was sound enough
+     */
+    public static boolean settle(Path file) {
+        Sqlite vendor = new Sqlite(file);
+        try (Connection connection = vendor.inspection().getConnection()) {
+            vendor.emptyLog(connection);
+            return true;
+        } catch (SQLException e) {
+            return false;
+        }
     }
 
     private static Database open(Vendor vendor) {
@@ -51,6 +71,11 @@ public final class Database implements AutoCloseable {
             database.close();
             throw database.said(e);
         }
+    }
+
+    /** How messages call it. */
+    public String name() {
+        return vendor.name();
     }
 
     /** What is done in one transaction. */
@@ -90,6 +115,30 @@ public final class Database implements AutoCloseable {
             throw said(e);
         } finally {
             oneWriter.unlock();
+        }
+    }
+
+    /**
+     * What the database itself finds wrong with it; reading all of it takes its time.
+     *
+     * @return empty where all is well
+     */
+    public List<String> troubles() {
+        try (Connection connection = vendor.source().getConnection()) {
+            return vendor.troubles(connection);
+        } catch (SQLException e) {
+            throw said(e);
+        }
+    }
+
+    /** Writes all of it, as of one moment, into a file that is not there yet or empty; others go on meanwhile. */
+    public void copyTo(Path target) {
+        try (Connection connection = vendor.source().getConnection()) {
+            vendor.copy(connection, target);
+        } catch (SQLException e) {
+            // What fails here is almost always the writing.
+            StoreRefusal refusal = new Sqlite(target).refusal(e);
+            throw refusal == null ? said(e) : refusal;
         }
     }
 

@@ -35,7 +35,7 @@ final class Schema {
 
     /** The version of a database; 0 of an empty one. */
     private static int version(Vendor vendor) throws SQLException {
-        try (Connection connection = vendor.source().getConnection();
+        try (Connection connection = vendor.inspection().getConnection();
                 Statement statement = connection.createStatement()) {
             boolean ours = hasTable(connection, HISTORY);
             if (!ours && hasTable(connection, "%")) throw StoreRefusal.of(Reason.NOT_A_STORE, vendor.name());

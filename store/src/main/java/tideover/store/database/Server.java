@@ -1,8 +1,10 @@
 package tideover.store.database;
 
+import java.nio.file.Path;
 import java.sql.Connection;
 import java.sql.SQLException;
 import java.sql.Statement;
+import java.util.List;
 import javax.sql.DataSource;
 import org.jspecify.annotations.Nullable;
 import tideover.store.database.StoreRefusal.Reason;
@@ -31,6 +33,11 @@ final class Server implements Vendor {
     }
 
     @Override
+    public DataSource inspection() {
+        return source;
+    }
+
+    @Override
     public @Nullable StoreRefusal refusal(SQLException failure) {
         String state = failure.getSQLState();
         if (state == null) return null;
@@ -46,5 +53,16 @@ final class Server implements Vendor {
         try (Statement statement = connection.createStatement()) {
             statement.execute("VACUUM FULL");
         }
+    }
+
+    @Override
+    public List<String> troubles(Connection connection) {
+        // A server checks its pages itself.
+        return List.of();
+    }
+
+    @Override
+    public void copy(Connection connection, Path target) {
+        throw new IllegalStateException("a server is backed up by its own tools");
     }
 }

@@ -21,10 +21,16 @@ public final class StoreRefusal extends RuntimeException {
         FOLDER_READ_ONLY(1),
         /** Folder: it was there when the store was opened. */
         FOLDER_GONE(1),
+        /** Folder for temporary files: the program of the database is unpacked there. */
+        NOT_UNPACKED(1),
         /** Folder. */
         DISK_FULL(1),
         /** Folder, reason of the operating system. */
         WRITE_FAILED(2),
+        /** File. */
+        FILE_MISSING(1),
+        /** File. */
+        FILE_EXISTS(1),
         /** File. */
         NOT_A_STORE(1),
         /** File, what is wrong with it. */
@@ -86,6 +92,14 @@ public final class StoreRefusal extends RuntimeException {
 
     public Reason reason() {
         return reason;
+    }
+
+    /** The same with another name for what it is about. */
+    public StoreRefusal naming(Object instead, Object of) {
+        List<String> renamed = arguments.stream()
+                .map(argument -> argument.equals(of.toString()) ? instead.toString() : argument)
+                .toList();
+        return new StoreRefusal(this, reason, renamed);
     }
 
     /** The sentence for whoever asked. */

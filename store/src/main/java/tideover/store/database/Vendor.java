@@ -1,7 +1,9 @@
 package tideover.store.database;
 
+import java.nio.file.Path;
 import java.sql.Connection;
 import java.sql.SQLException;
+import java.util.List;
 import javax.sql.DataSource;
 import org.jspecify.annotations.Nullable;
 
@@ -17,6 +19,9 @@ interface Vendor {
     /** Where connections come from. */
     DataSource source();
 
+    /** Connections that look and change nothing, not even how the database writes. */
+    DataSource inspection();
+
     /**
      * What the store says to a failure that its user can mend.
      *
@@ -27,4 +32,10 @@ interface Vendor {
 
     /** Rewrites the database so that no byte of what was deleted or overwritten is left in it. */
     void eraseTraces(Connection connection) throws SQLException;
+
+    /** What the database itself finds wrong with it; empty where all is well. */
+    List<String> troubles(Connection connection) throws SQLException;
+
+    /** Writes all of it, as of one moment, into a file that is not there yet or empty. */
+    void copy(Connection connection, Path target) throws SQLException;
 }

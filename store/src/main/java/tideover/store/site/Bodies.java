@@ -77,6 +77,14 @@ final class Bodies {
         return read;
     }
 
+    /** Reads all that is kept, from the disk. */
+    void verify(Sql sql) {
+        sql.query("body/all")
+                .map((row, context) ->
+                        site(new Digest(row.getString("digest")), row.getInt("format"), row.getBytes("deflated")))
+                .useStream(sites -> sites.forEach(site -> {}));
+    }
+
     private Site site(Digest digest, int format, byte[] deflated) {
         if (format > SiteFiles.FORMAT) throw StoreRefusal.of(Reason.SITE_NEWER, format, SiteFiles.FORMAT);
         byte[] json = inflated(digest, deflated);

@@ -211,6 +211,18 @@ public final class Sites {
         });
     }
 
+    /**
+     * Reads every revision from the disk.
+     *
+     * @throws tideover.store.database.StoreRefusal at the first that is no longer what was kept
+     */
+    public void verify() {
+        database.read(sql -> {
+            bodies.verify(sql);
+            return sql;
+        });
+    }
+
     private Changes changes(Sql sql) {
         return new Changes(siteEdits, difference, revisions(sql));
     }

@@ -1,0 +1,1 @@
+SELECT digest, content FROM attachment_body

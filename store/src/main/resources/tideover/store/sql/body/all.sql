@@ -1,0 +1,1 @@
+SELECT digest, format, deflated FROM site_body
