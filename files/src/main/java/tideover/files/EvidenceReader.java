@@ -13,6 +13,7 @@ import tideover.engine.site.FactId;
 import tideover.engine.site.ThingId;
 import tideover.files.FormReader.Owner;
 import tideover.files.Reference.Side;
+import tideover.files.Statements.Stated;
 import tideover.files.text.Nearest;
 import tideover.files.yaml.Node;
 import tideover.files.yaml.Node.Mapping;

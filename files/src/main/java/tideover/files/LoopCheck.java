@@ -11,6 +11,7 @@ import org.jspecify.annotations.Nullable;
 import tideover.engine.site.Fed;
 import tideover.engine.site.ThingId;
 import tideover.files.Reference.Side;
+import tideover.files.Statements.Stated;
 import tideover.files.yaml.Spot;
 
 /**

@@ -9,6 +9,7 @@ import tideover.engine.site.BusPort;
 import tideover.engine.site.Port;
 import tideover.engine.site.ThingId;
 import tideover.files.Reference.Side;
+import tideover.files.Statements.Stated;
 import tideover.files.text.Nearest;
 
 /** Whether everything named exists, is of the kind that may be named there, and is still there once all is done. */

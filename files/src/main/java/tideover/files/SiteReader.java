@@ -18,6 +18,7 @@ import tideover.engine.site.ThingId;
 import tideover.engine.site.ThingKind;
 import tideover.files.FormReader.Owner;
 import tideover.files.Reference.Side;
+import tideover.files.Statements.Stated;
 import tideover.files.text.Nearest;
 import tideover.files.yaml.Node;
 import tideover.files.yaml.Node.Entry;

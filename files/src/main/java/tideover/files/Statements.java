@@ -8,14 +8,28 @@ import java.util.LinkedHashMap;
 import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.Set;
 import org.jspecify.annotations.Nullable;
 import tideover.engine.site.Thing;
 import tideover.engine.site.ThingId;
+import tideover.engine.site.ThingKind;
 import tideover.files.Reference.Side;
+import tideover.files.yaml.Node;
+import tideover.files.yaml.Node.Mapping;
+import tideover.files.yaml.Spot;
 
 /** All things of one file as stated, by side; a later side speaks louder. */
 final class Statements {
+    /** A thing as stated at one place of the file. */
+    record Stated(ThingKind kind, Thing thing, Mapping node) {
+        /** Where a field of it stands; where the thing begins if it does not state the field. */
+        Spot spot(String field) {
+            Optional<Node> value = node.find(field);
+            return value.map(Node::spot).orElse(node.spot());
+        }
+    }
+
     private final Map<Side, Map<ThingId, Stated>> things = new EnumMap<>(Side.class);
     private final Map<Side, Set<ThingId>> removed = new EnumMap<>(Side.class);
 
