@@ -47,8 +47,12 @@ public enum CellProblem {
     CABLE_COUNT(4),
     /** Label, typed. */
     GROUP(2),
+    /** Label, typed. */
+    TOO_LONG(2),
 
     LIST_TOO_LARGE(1),
+    /** Rows, most rows. */
+    LIST_TOO_LONG(2),
     LIST_EMPTY(0),
     LIST_ENCODING(0),
     /** Text behind a quotation mark, or one that is never closed. */

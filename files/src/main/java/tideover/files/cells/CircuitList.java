@@ -32,6 +32,11 @@ import tideover.files.text.Nearest;
 final class CircuitList {
 
     private static final Pattern COMMA = Pattern.compile("\\s*[+-]?[0-9]+,[0-9]+(?:\\s*[^0-9,.]+)?\\s*");
+    /** No number is longer. */
+    private static final int LONGEST_NUMBER = 60;
+
+    private static final int MOST_ROWS = 1000;
+
     private static final Set<String> SHORTHAND = Set.of("protection", "rcd", "cable");
 
     /** Where a cell stands. */
@@ -81,6 +86,11 @@ final class CircuitList {
         rows.removeIf(Row::isBlank);
         if (rows.isEmpty()) {
             if (problems.isEmpty()) problems.add(CellProblem.LIST_EMPTY.at(file, 0, 0, ""));
+            return;
+        }
+        if (rows.size() > MOST_ROWS + 1) {
+            problems.add(CellProblem.LIST_TOO_LONG.at(
+                    file, 0, 0, "", String.valueOf(rows.size() - 1), String.valueOf(MOST_ROWS)));
             return;
         }
         Map<Integer, String> header = header(rows.get(0));
@@ -136,8 +146,12 @@ final class CircuitList {
             for (Map.Entry<Integer, String> column : header.entrySet())
                 if (Objects.requireNonNull(columns.get(column.getValue())).kind() == FieldKind.NUMBER
                         && column.getKey() < row.cells().size()
-                        && COMMA.matcher(row.cells().get(column.getKey())).matches()) return true;
+                        && isWithComma(row.cells().get(column.getKey()))) return true;
         return false;
+    }
+
+    private static boolean isWithComma(String cell) {
+        return cell.length() <= LONGEST_NUMBER && COMMA.matcher(cell).matches();
     }
 
     private void row(Map<Integer, String> header, int width, Row row, Typing typing, Map<String, Integer> seen) {

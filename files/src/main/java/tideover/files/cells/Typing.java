@@ -37,6 +37,9 @@ import tideover.files.yaml.YamlText;
  */
 public final class Typing {
 
+    /** No number, word or list of a house is longer; only texts and whole groups are. */
+    private static final int LONGEST = 1000;
+
     private static final Pattern WITH_COUNT = Pattern.compile("([0-9]+)\\s*[x×*]\\s*(.+)", Pattern.CASE_INSENSITIVE);
     private static final Pattern DAY_FIRST = Pattern.compile("([0-9]{1,2})\\.\\s*([0-9]{1,2})\\.\\s*([0-9]{4})");
     private static final Pattern LINES =
@@ -101,6 +104,7 @@ public final class Typing {
                 .strip();
         if (text.isEmpty()) return new Typed.Value(null);
         try {
+            if (text.length() > LONGEST && isShort(field, text)) throw new Misread(CellProblem.TOO_LONG);
             if (field.kind() == FieldKind.GROUP) return group(field, text, conductors);
             return new Typed.Value(value(field, text, conductors));
         } catch (Misread e) {
@@ -110,6 +114,13 @@ public final class Typing {
             System.arraycopy(e.arguments(), 0, arguments, 2, e.arguments().length);
             return new Typed.NotUnderstood(e.problem().at("", 0, 0, field.path(), arguments));
         }
+    }
+
+    private static boolean isShort(Field field, String text) {
+        return field.kind() != FieldKind.TEXT
+                && field.kind() != FieldKind.TEXTS
+                && !text.startsWith("{")
+                && !text.startsWith("[");
     }
 
     /** What was typed, short enough for a sentence. */

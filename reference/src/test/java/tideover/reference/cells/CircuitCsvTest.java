@@ -20,6 +20,7 @@ import java.util.regex.Pattern;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.Timeout;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 import org.junit.jupiter.params.provider.MethodSource;
@@ -348,6 +349,25 @@ class CircuitCsvTest {
                 .singleElement()
                 .asString()
                 .contains(says);
+    }
+
+    @Test
+    @Timeout(20)
+    void hostileListsAreRefusedInTime() {
+        String blanks = " ".repeat(1_000_000);
+        assertThat(sentences(read(
+                        house(),
+                        Listed.FOUND,
+                        "id;cable.lengthM;rcd;protection;conductors\n" + "oven;1,1" + blanks + "x,;3" + blanks + "L;B"
+                                + blanks + "?;3" + blanks + "x\n")))
+                .hasSize(4)
+                .allMatch(text -> text.contains("longer than anything that stands here"));
+        assertThat(sentences(read(house(), Listed.FOUND, "id\n" + "a\n".repeat(1_000_000))))
+                .containsExactly(
+                        "0:0 The list has 1000000 rows; a house takes 1000 at most. Look whether it is the right file.");
+        StringBuilder thousand = new StringBuilder("id,fedFrom,cable\n");
+        for (int i = 0; i < 1000; i++) thousand.append("c").append(i).append(",board,3×1.5 12 m\n");
+        assertThat(read(house(), Listed.PLANNED, thousand.toString())).isInstanceOf(CircuitCsvResult.Read.class);
     }
 
     @Test

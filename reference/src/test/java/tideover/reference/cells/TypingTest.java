@@ -9,6 +9,7 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
+import java.util.Random;
 import java.util.Set;
 import java.util.stream.Stream;
 import org.jspecify.annotations.Nullable;
@@ -393,6 +394,27 @@ class TypingTest {
                         "{\"crossSectionMm2\":16}");
             default -> List.of(field.kind() == FieldKind.GROUP ? "{\"a\":1}" : "[{\"a\":1}]");
         };
+    }
+
+    @Test
+    void whateverIsTypedIsUnderstoodOrRefusedInASentence() {
+        String signs = "0123459.,,'’-−+ /×x*LNPEBCSAg?mMkW%Ω²;[]{}\":=\t\n\u00a0\ud83d";
+        Random random = new Random(5);
+        int understood = 0;
+        int refused = 0;
+        for (Field field : fields().toList())
+            for (int i = 0; i < 300; i++) {
+                StringBuilder typed = new StringBuilder();
+                int length = random.nextInt(1, 9);
+                for (int j = 0; j < length; j++) typed.append(signs.charAt(random.nextInt(signs.length())));
+                Typed read = in(i % 2 == 0 ? "en" : "de").read(field, typed.toString(), List.of("L1", "N", "PE"));
+                if (read instanceof Typed.NotUnderstood) {
+                    refused++;
+                    assertThat(sentence(read)).startsWith(field.words() + ": ").doesNotContain("cell.");
+                } else understood++;
+            }
+        assertThat(understood).isGreaterThan(1000);
+        assertThat(refused).isGreaterThan(1000);
     }
 
     @ParameterizedTest
