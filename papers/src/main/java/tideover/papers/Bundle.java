@@ -32,6 +32,7 @@ final class Bundle {
             "handover",
             "command",
             "workbench",
+            "api",
             "sites",
             "results",
             "problems",

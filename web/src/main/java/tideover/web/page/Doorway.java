@@ -8,16 +8,17 @@ import org.springframework.http.HttpStatus;
 import org.springframework.http.MediaType;
 import org.springframework.http.ResponseEntity;
 import org.springframework.stereotype.Component;
+import tools.jackson.databind.json.JsonMapper;
 
 /** What whoever is not let in sees. */
 @Component
 public final class Doorway {
-    private static final String API = "/api/";
-
     private final Pages pages;
+    private final JsonMapper json;
 
-    Doorway(Pages pages) {
+    Doorway(Pages pages, JsonMapper json) {
         this.pages = pages;
+        this.json = json;
     }
 
     /** The page that tells where the start address is. */
@@ -35,9 +36,11 @@ public final class Doorway {
         String name = unknown ? "door" : "forged";
         response.setStatus(status.value());
         response.setCharacterEncoding(StandardCharsets.UTF_8);
-        if (request.getRequestURI().startsWith(API)) {
+        if (ForPrograms.isFor(request)) {
             response.setContentType(MediaType.APPLICATION_JSON_VALUE);
-            response.getWriter().write("{\"problems\":[{\"key\":\"%s\"}]}".formatted(name + ".text"));
+            response.getWriter()
+                    .write(json.writeValueAsString(
+                            ForPrograms.problem(pages.words(request).text("api." + name))));
             return;
         }
         response.setContentType(MediaType.TEXT_HTML_VALUE);

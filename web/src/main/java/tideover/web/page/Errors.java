@@ -7,6 +7,7 @@ import org.springframework.http.HttpStatus;
 import org.springframework.http.ResponseEntity;
 import org.springframework.web.bind.annotation.RequestMapping;
 import org.springframework.web.bind.annotation.RestController;
+import tideover.papers.Wording;
 
 /** What the server itself refuses before any page is asked. */
 @RestController
@@ -18,10 +19,12 @@ final class Errors implements ErrorController {
     }
 
     @RequestMapping("/error")
-    ResponseEntity<String> error(HttpServletRequest request) {
+    ResponseEntity<?> error(HttpServletRequest request) {
         Object code = request.getAttribute(RequestDispatcher.ERROR_STATUS_CODE);
         HttpStatus known = code instanceof Integer number ? HttpStatus.resolve(number) : null;
         HttpStatus status = known == null ? HttpStatus.NOT_FOUND : known;
+        if (request.getAttribute(RequestDispatcher.ERROR_REQUEST_URI) instanceof String asked
+                && ForPrograms.isAt(asked)) return ForPrograms.refused(status, sentence(status, pages.words(request)));
         String name = switch (status) {
             case UNAUTHORIZED -> "door";
             case FORBIDDEN -> "forged";
@@ -30,5 +33,14 @@ final class Errors implements ErrorController {
         };
         return pages.show(
                 status, "notice", Notice.of(pages.frame(request, name + ".title"), name + ".title", name + ".text"));
+    }
+
+    private static String sentence(HttpStatus status, Wording words) {
+        return words.text(
+                switch (status) {
+                    case UNAUTHORIZED -> "api.door";
+                    case FORBIDDEN -> "api.forged";
+                    default -> status.is4xxClientError() ? "api.request" : "ourFault.text";
+                });
     }
 }

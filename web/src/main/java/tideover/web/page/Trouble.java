@@ -1,13 +1,17 @@
 package tideover.web.page;
 
 import jakarta.servlet.http.HttpServletRequest;
+import java.util.List;
+import java.util.NoSuchElementException;
 import org.slf4j.Logger;
 import org.slf4j.LoggerFactory;
+import org.springframework.beans.TypeMismatchException;
 import org.springframework.http.HttpStatus;
 import org.springframework.http.ResponseEntity;
 import org.springframework.web.ErrorResponse;
 import org.springframework.web.bind.annotation.ControllerAdvice;
 import org.springframework.web.bind.annotation.ExceptionHandler;
+import tideover.store.database.StoreRefusal;
 
 /** The one place where what went wrong becomes a page: a sentence, never a stack trace. */
 @ControllerAdvice
@@ -20,16 +24,42 @@ final class Trouble {
         this.pages = pages;
     }
 
-    @ExceptionHandler(NotHere.class)
-    ResponseEntity<String> notHere(HttpServletRequest request) {
+    @ExceptionHandler({NotHere.class, NoSuchElementException.class})
+    ResponseEntity<?> notHere(HttpServletRequest request) {
+        if (ForPrograms.isFor(request))
+            return ForPrograms.refused(
+                    HttpStatus.NOT_FOUND, pages.words(request).text("api.notHere"));
         return notice(request, HttpStatus.NOT_FOUND, "notHere");
     }
 
+    /** The store cannot do it now: its own sentence says why, and what is to be done. */
+    @ExceptionHandler(StoreRefusal.class)
+    ResponseEntity<String> refusal(StoreRefusal refusal, HttpServletRequest request) {
+        LOG.error("store refused reason={}", refusal.reason(), refusal);
+        Frame frame = pages.frame(request, "refusal.title");
+        String sentence = frame.words().of(refusal.phrase());
+        return pages.show(
+                HttpStatus.SERVICE_UNAVAILABLE,
+                "notice",
+                new Notice(
+                        frame,
+                        frame.words().text("refusal.title"),
+                        List.of(sentence, frame.words().text("refusal.text")),
+                        null));
+    }
+
+    @ExceptionHandler(TypeMismatchException.class)
+    ResponseEntity<String> mismatch(HttpServletRequest request) {
+        return notice(request, HttpStatus.BAD_REQUEST, "unreadable");
+    }
+
     @ExceptionHandler(Exception.class)
-    ResponseEntity<String> any(Exception trouble, HttpServletRequest request) {
+    ResponseEntity<?> any(Exception trouble, HttpServletRequest request) {
         if (trouble instanceof ErrorResponse known) {
             HttpStatus status = HttpStatus.valueOf(known.getStatusCode().value());
             if (status == HttpStatus.NOT_FOUND) return notHere(request);
+            if (status.is4xxClientError() && ForPrograms.isFor(request))
+                return ForPrograms.refused(status, pages.words(request).text("api.request"));
             if (status.is4xxClientError()) return notice(request, status, "unreadable");
         }
         LOG.error("request failed method={} path={}", request.getMethod(), request.getRequestURI(), trouble);

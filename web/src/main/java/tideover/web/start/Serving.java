@@ -109,6 +109,11 @@ public final class Serving implements AutoCloseable {
         return port;
     }
 
+    /** One of its parts. */
+    <T> T part(Class<T> type) {
+        return context.getBean(type);
+    }
+
     /** A start address that lets in once. */
     public String address() {
         return Entrance.address(port, tokens.issue());

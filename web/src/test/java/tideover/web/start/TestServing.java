@@ -7,6 +7,11 @@ import tideover.store.Store;
 public final class TestServing {
     private TestServing() {}
 
+    /** A part of a workbench that runs. */
+    public static <T> T part(Serving serving, Class<T> type) {
+        return serving.part(type);
+    }
+
     /** The workbench as {@code serve} starts it. */
     public static Serving start(Store store, Path folder) {
         try {

@@ -124,9 +124,19 @@ public final class Desk implements AutoCloseable {
         return Visitor.letIn(this);
     }
 
+    /** A program that has the key. */
+    public Program program() {
+        return new Program(this);
+    }
+
     /** Somebody who has neither cookie nor key. */
     public Visitor stranger() {
         return Visitor.outside(this);
+    }
+
+    /** A part of the workbench, for tests that look behind the pages. */
+    public <T> T part(Class<T> type) {
+        return TestServing.part(serving, type);
     }
 
     @Override
