@@ -79,6 +79,7 @@ class KillTest {
         private final ScheduledExecutorService killer;
         private final Map<RevisionId, Digest> acknowledged = new HashMap<>();
         private final Set<RevisionId> unchecked = new HashSet<>();
+        private int made;
 
         Lives(Path data, long seed, ScheduledExecutorService killer) throws IOException {
             this.data = data;
@@ -102,15 +103,18 @@ class KillTest {
             boolean early = random.nextInt(3) == 0;
             int left = early ? Integer.MAX_VALUE : random.nextInt(MOST_SAVED);
             int moment = random.nextInt(early ? LONGEST_START_MILLIS : LONGEST_WAIT_MILLIS);
-            try (Child child = Child.start(data, scratch, random.nextLong())) {
+            // Every other early death is that of a store that is only being made.
+            Path where = early && random.nextBoolean() ? scratch.resolve("new" + ++made) : data;
+            try (Child child = Child.start(where, scratch, random.nextLong())) {
                 if (early) killer.schedule(child::kill, moment, TimeUnit.MILLISECONDS);
                 for (String line = child.line(); line != null; line = child.line()) {
                     assertThat(line).doesNotStartWith("refused");
-                    if (line.startsWith("saved")) note(line.split(" "));
+                    if (line.startsWith("saved") && where.equals(data)) note(line.split(" "));
                     if (left-- == 0) killer.schedule(child::kill, moment, TimeUnit.MILLISECONDS);
                 }
                 assertThat(child.waited()).as("killed, and not ended by itself").isEqualTo(128 + 9);
             }
+            if (!where.equals(data)) Store.open(where, TestSites.TABLE).close();
         }
 
         private void note(String[] saved) {

@@ -4,8 +4,13 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatThrownBy;
 
 import java.nio.charset.StandardCharsets;
+import java.util.ArrayList;
 import java.util.List;
 import java.util.NoSuchElementException;
+import java.util.concurrent.ExecutorService;
+import java.util.concurrent.Executors;
+import java.util.concurrent.Future;
+import java.util.stream.LongStream;
 import org.junit.jupiter.api.Test;
 import tideover.engine.site.Site;
 import tideover.files.Edit;
@@ -223,6 +228,32 @@ class SitesTest extends OnEveryMake {
         assertThat(sites().importFile("house.yaml", new byte[] {'x'}, "As planned", TestSites.at(1)))
                 .isInstanceOf(ImportResult.Refused.class);
         assertThat(designations("")).hasSize(1);
+    }
+
+    @Test
+    void manyWindowsAtOnceLoseNothing() throws Exception {
+        VariantId variant = variant();
+        ExecutorService windows = Executors.newFixedThreadPool(4);
+        List<Future<?>> done = new ArrayList<>();
+        for (int window = 0; window < 4; window++) {
+            String path = List.of(LENGTH, "lights.cable.lengthM", "oven.designation", "lights.designation")
+                    .get(window);
+            done.add(windows.submit(() -> {
+                for (int i = 1; i <= 10; i++) {
+                    StoredSite head = sites().head(variant);
+                    Edit edit = new Edit(path, TestSites.value(head.site(), path), Integer.toString(100 + i));
+                    saved(sites().change(variant, head.revision().number(), List.of(edit), TestSites.at(i)));
+                }
+            }));
+        }
+        for (Future<?> window : done) window.get();
+        windows.shutdown();
+        assertThat(sites().revisions(variant))
+                .extracting(Revision::number)
+                .containsExactlyElementsOf(LongStream.rangeClosed(1, 41).boxed().toList());
+        Site site = sites().head(variant).site();
+        for (String path : List.of(LENGTH, "lights.cable.lengthM", "oven.designation", "lights.designation"))
+            assertThat(TestSites.value(site, path)).as(path).isEqualTo("110");
     }
 
     @Test
