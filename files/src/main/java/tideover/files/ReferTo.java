@@ -35,7 +35,8 @@ public enum ReferTo {
     LISTED,
     ANY;
 
-    boolean allows(ThingKind kind) {
+    /** Whether it may name things of a kind. */
+    public boolean allows(ThingKind kind) {
         Class<? extends Thing> type = kind.type();
         return switch (this) {
             case FEEDER -> Fed.class.isAssignableFrom(type);
@@ -57,7 +58,7 @@ public enum ReferTo {
     }
 
     /** Whether it may name what is in every house and in no list. */
-    boolean allows(ThingId reserved) {
+    public boolean allows(ThingId reserved) {
         if (reserved.equals(ThingId.SUPPLY)) return this == FEEDER || this == SOURCE || this == ANY;
         if (reserved.equals(ThingId.MAIN_EARTH)) return this == EARTH || this == ANY;
         return this == ANY;

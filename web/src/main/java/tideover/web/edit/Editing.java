@@ -50,13 +50,19 @@ public final class Editing {
 
     /** Changes what a person typed; all or nothing. */
     public Done type(Work work, long base, List<Typed> typed, Wording words) {
+        return type(work, base, typed, Said.NOTHING, words);
+    }
+
+    /** The same, with who says so. */
+    public Done type(Work work, long base, List<Typed> typed, Said said, Wording words) {
         List<Problem> problems = new ArrayList<>();
         List<Edit> edits = new ArrayList<>();
         TypedValues values = new TypedValues(fields, words, work.installation());
         for (Typed value : typed) values.read(value, edits, problems);
         if (!problems.isEmpty()) return new Done(work, new Outcome("", problems, List.of()));
         LocalDate today = LocalDate.ofInstant(clock.instant(), ZoneId.systemDefault());
-        return change(work, base, Provenance.with(work.site(), edits, values, today), typed, words);
+        List<Edit> told = Provenance.with(edits, said, values);
+        return change(work, base, Provenance.with(work.site(), told, values, today), typed, words);
     }
 
     /** Makes edits that are canonical already. */
@@ -99,7 +105,7 @@ public final class Editing {
         }
         ChangeResult.Conflicting conflicting = (ChangeResult.Conflicting) result;
         Work now = works.opened(conflicting.head());
-        TypedValues values = new TypedValues(fields, words, now.installation());
+        EditWords values = new EditWords(fields, words, now.installation());
         List<Clash> clashes = new ArrayList<>();
         for (Conflict conflict : conflicting.conflicts())
             clashes.add(clash(conflict, conflicting.since(), typed, words, values));
@@ -109,15 +115,14 @@ public final class Editing {
     }
 
     private static Clash clash(
-            Conflict conflict, List<Revision> since, List<Typed> typed, Wording words, TypedValues values) {
+            Conflict conflict, List<Revision> since, List<Typed> typed, Wording words, EditWords values) {
         String path = conflict.edit().path();
         String wanted = typedAt(path, typed);
         if (wanted.isEmpty()) wanted = text(conflict.edit().after());
         String sentence = words.text(
                 "edit.conflict",
                 PhraseArg.verbatim(values.label(path)),
-                PhraseArg.verbatim(
-                        conflict.now() == null ? words.text("edit.nothing") : values.text(path, conflict.now())),
+                PhraseArg.verbatim(values.value(path, conflict.now())),
                 PhraseArg.verbatim(
                         since.isEmpty()
                                 ? ""

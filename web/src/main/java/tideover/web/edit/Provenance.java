@@ -2,8 +2,10 @@ package tideover.web.edit;
 
 import java.time.LocalDate;
 import java.util.ArrayList;
+import java.util.HashSet;
 import java.util.List;
 import java.util.Optional;
+import java.util.Set;
 import tideover.engine.site.Evidence;
 import tideover.engine.site.FactSource;
 import tideover.engine.site.Origin;
@@ -21,6 +23,37 @@ final class Provenance {
     private static final String HOUSE = Evidence.HOUSE + ".";
 
     private Provenance() {}
+
+    /** The same edits, each followed by what the form says of it; then what it says of facts that stay as they are. */
+    static List<Edit> with(List<Edit> edits, Said said, TypedValues values) {
+        if (said.isNothing()) return edits;
+        List<Edit> all = new ArrayList<>();
+        Set<String> changed = new HashSet<>();
+        for (Edit edit : edits) {
+            all.add(edit);
+            Optional<Field> field = values.field(edit.path());
+            if (field.isEmpty()) continue;
+            String fact = TypedValues.fact(edit.path());
+            changed.add(fact);
+            // What was said of the old value is gone with it.
+            if (edit.after() != null)
+                all.add(new Edit(
+                        EVIDENCE + fact, null, said.evidence(field.get().source())));
+        }
+        said.confirmed().forEach((fact, before) -> {
+            Optional<Field> field = values.field(fact);
+            if (field.isPresent() && changed.stream().noneMatch(other -> isInside(other, fact)))
+                all.add(new Edit(
+                        EVIDENCE + fact,
+                        before.isEmpty() ? null : before,
+                        said.evidence(field.get().source())));
+        });
+        return all;
+    }
+
+    private static boolean isInside(String inner, String fact) {
+        return inner.equals(fact) || inner.startsWith(fact + ".");
+    }
 
     /** The same edits, each followed by what is said of it. */
     static List<Edit> with(Site site, List<Edit> edits, TypedValues values, LocalDate today) {
@@ -66,7 +99,7 @@ final class Provenance {
                 .findFirst();
     }
 
-    private static Origin origin(FactSource source) {
+    static Origin origin(FactSource source) {
         return switch (source) {
             case MEASURE -> Origin.MEASURED;
             case ASK_OPERATOR -> Origin.DECLARED_BY_OPERATOR;

@@ -93,6 +93,16 @@ final class TypedValues {
         return field(path).map(field -> text.of(field.path(), value)).orElse(value);
     }
 
+    /** What a field of things of one kind is called. */
+    String word(String section, String field) {
+        return fields.find(section + "." + field).map(Field::words).orElse(field);
+    }
+
+    /** A value of such a field as it is read. */
+    String text(String section, String field, String value) {
+        return text.of(section + "." + field, value);
+    }
+
     /** The row of the field table that a path leads to; nothing for whole things, evidence and accepted advice. */
     Optional<Field> field(String path) {
         List<String> parts = parts(path);
@@ -102,6 +112,11 @@ final class TypedValues {
         List<String> inside = new ArrayList<>(parts.subList(1, parts.size()));
         inside.removeIf(part -> part.isEmpty() || Character.isDigit(part.charAt(0)));
         return fields.find(section + "." + String.join(".", inside));
+    }
+
+    /** The fact that a path names, whichever side it is stated on. */
+    static String fact(String path) {
+        return String.join(".", parts(path));
     }
 
     /** The path without its side. */

@@ -1,10 +1,5 @@
 package tideover.web.sites;
 
-import java.nio.charset.StandardCharsets;
-import java.text.Normalizer;
-import java.util.Locale;
-import org.springframework.http.ContentDisposition;
-import org.springframework.http.HttpHeaders;
 import org.springframework.http.MediaType;
 import org.springframework.http.ResponseEntity;
 import org.springframework.web.bind.annotation.GetMapping;
@@ -12,14 +7,13 @@ import org.springframework.web.bind.annotation.PathVariable;
 import org.springframework.web.bind.annotation.RestController;
 import tideover.files.FieldTable;
 import tideover.files.SiteWriter;
+import tideover.web.page.Download;
 import tideover.web.work.Work;
 import tideover.web.work.Works;
 
 /** Sites as files, to be kept, sent or brought back: nothing of them is lost. */
 @RestController
 final class SiteExport {
-    private static final int LONGEST_NAME = 60;
-
     private final Works works;
     private final SiteWriter writer;
 
@@ -41,23 +35,7 @@ final class SiteExport {
     }
 
     private static ResponseEntity<byte[]> file(Work work, String ending, String type, String text) {
-        ContentDisposition saved =
-                ContentDisposition.attachment().filename(name(work) + ending).build();
-        return ResponseEntity.ok()
-                .contentType(MediaType.parseMediaType(type))
-                .header(HttpHeaders.CONTENT_DISPOSITION, saved.toString())
-                .header(HttpHeaders.CACHE_CONTROL, "no-store")
-                .body(text.getBytes(StandardCharsets.UTF_8));
-    }
-
-    /** A name that every system can save under: letters without accents, digits and hyphens. */
-    private static String name(Work work) {
-        String plain = Normalizer.normalize(work.row().designation(), Normalizer.Form.NFD)
-                .toLowerCase(Locale.ROOT)
-                .replaceAll("\\p{M}", "")
-                .replaceAll("[^a-z0-9]+", "-")
-                .replaceAll("^-|-$", "");
-        String kept = plain.substring(0, Math.min(plain.length(), LONGEST_NAME));
-        return kept.isEmpty() ? "site" : kept;
+        String name = Download.name(work.row().designation(), "site") + ending;
+        return Download.text(MediaType.parseMediaType(type), name, text);
     }
 }
