@@ -3,42 +3,55 @@ package tideover.store;
 import java.io.IOException;
 import java.io.UncheckedIOException;
 import java.nio.channels.FileChannel;
-import java.nio.channels.FileLock;
-import java.nio.channels.OverlappingFileLockException;
 import java.nio.file.Path;
 import java.nio.file.StandardOpenOption;
+import java.util.Set;
+import java.util.concurrent.ConcurrentHashMap;
 import org.jspecify.annotations.Nullable;
 import tideover.store.database.StoreRefusal;
 import tideover.store.database.StoreRefusal.Reason;
 
 /** Holds a data folder for one process; the system lets go of it when that process ends, however it ends. */
 final class FolderLock implements AutoCloseable {
+    /**
+     * What this process holds. Asking the system would not do: where a process opens and closes a file that it has locked
+     * already, some systems let go of the lock.
+     */
+    private static final Set<Path> HELD = ConcurrentHashMap.newKeySet();
+
+    private final Path folder;
     private final FileChannel channel;
 
-    private FolderLock(FileChannel channel) {
+    private FolderLock(Path folder, FileChannel channel) {
+        this.folder = folder;
         this.channel = channel;
     }
 
     static FolderLock take(Path folder) {
-        FileChannel channel = null;
         try {
-            PrivateFiles.create(folder.resolve("tideover.lock"));
-            channel = FileChannel.open(folder.resolve("tideover.lock"), StandardOpenOption.WRITE);
-            if (tryLock(channel) != null) return new FolderLock(channel);
-            channel.close();
+            Path real = folder.toRealPath();
+            if (!HELD.add(real)) throw StoreRefusal.of(Reason.IN_USE, folder);
+            FolderLock lock = null;
+            try {
+                lock = lock(real);
+            } finally {
+                if (lock == null) HELD.remove(real);
+            }
+            if (lock == null) throw StoreRefusal.of(Reason.IN_USE, folder);
+            return lock;
         } catch (IOException e) {
             throw PrivateFiles.refusal(folder, e);
         }
-        throw StoreRefusal.of(Reason.IN_USE, folder);
     }
 
-    private static @Nullable FileLock tryLock(FileChannel channel) throws IOException {
-        try {
-            return channel.tryLock();
-        } catch (OverlappingFileLockException e) {
-            // Held by this very process.
-            return null;
-        }
+    /** The lock, or nothing where another process has it. */
+    private static @Nullable FolderLock lock(Path folder) throws IOException {
+        Path file = folder.resolve("tideover.lock");
+        PrivateFiles.create(file);
+        FileChannel channel = FileChannel.open(file, StandardOpenOption.WRITE);
+        if (channel.tryLock() != null) return new FolderLock(folder, channel);
+        channel.close();
+        return null;
     }
 
     @Override
@@ -47,6 +60,8 @@ final class FolderLock implements AutoCloseable {
             channel.close();
         } catch (IOException e) {
             throw new UncheckedIOException(e);
+        } finally {
+            HELD.remove(folder);
         }
     }
 }

@@ -27,6 +27,9 @@ class RefusalTest {
     @TempDir
     private Path folder;
 
+    @TempDir
+    private Path scratch;
+
     @Test
     void theDataFolderIsMadeForItsOwnerOnly() throws IOException {
         Path data = folder.resolve("a").resolve("data");
@@ -56,6 +59,10 @@ class RefusalTest {
                     .variant();
             assertRefused(folder, Reason.IN_USE);
             assertThat(store.sites().head(variant).revision().number()).isEqualTo(1);
+            // The refusal within this process has not let another one in.
+            try (Child child = Child.start(folder, scratch, 1)) {
+                assertThat(child.line()).isEqualTo("stopped IN_USE");
+            }
         }
         try (Store store = Store.open(folder, TestSites.TABLE)) {
             assertThat(store.sites().head(variant).revision().number()).isEqualTo(1);
