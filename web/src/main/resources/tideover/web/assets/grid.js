@@ -200,6 +200,7 @@ export function grid(page) {
     sheet.addEventListener("pointerover", event => tie(event.target));
     // What a sheet asked for that is gone by now has nowhere to go.
     const own = sheet;
+    align();
     own.addEventListener("htmx:beforeSwap", event => { if (!own.isConnected) event.detail.shouldSwap = false; });
   }
 
@@ -211,6 +212,21 @@ export function grid(page) {
     for (const lit of sheet.querySelectorAll(".td-note--noted")) lit.classList.remove("td-note--noted");
     if (note) for (const one of rows()) if (one.dataset.circuit === note.dataset.place) one.classList.add("td-grid__row--noted");
     if (row) for (const one of sheet.querySelectorAll(".td-note[data-place]")) if (one.dataset.place === row.dataset.circuit) one.classList.add("td-note--noted");
+  }
+
+  // Each note stands beside the row it is about, or as near below as those before it let it.
+  function align() {
+    const margin = sheet && sheet.querySelector("#margin");
+    if (!margin) return;
+    const notes = [...margin.querySelectorAll(":scope > .td-note[data-place]")];
+    for (const note of notes) note.style.marginTop = "";
+    if (getComputedStyle(margin).display !== "flex") return;
+    for (const note of notes) {
+      const place = CSS.escape(note.dataset.place);
+      const row = sheet.querySelector(`.td-grid [data-circuit="${place}"], .td-grid [data-place="${place}"]`);
+      const gap = row && row.getBoundingClientRect().top - note.getBoundingClientRect().top;
+      if (gap > 0) note.style.marginTop = parseFloat(getComputedStyle(note).marginTop) + gap + "px";
+    }
   }
 
   // While an answer arrives somebody may be typing into the next cell: it goes on where it was.
@@ -257,6 +273,8 @@ export function grid(page) {
     for (const one of waiting) { const cell = byPath(one.path); if (cell) cell.classList.add("td-grid__cell--refused"); }
   });
 
+  page.addEventListener("htmx:afterSettle", event => { if (event.detail.target.id === "margin") align(); });
+  addEventListener("resize", align);
   page.addEventListener("keydown", keys);
   page.addEventListener("keydown", everywhere);
   page.addEventListener("paste", event => {
