@@ -42,8 +42,13 @@ public final class WiringModel {
 
     /** Which step reveals which mistake. */
     public Coverage coverage() {
+        return coverage(Coverage.Progress.NOT_TOLD);
+    }
+
+    /** The same; whoever waits for it is told how far it is, unless it is there already. */
+    public Coverage coverage(Coverage.Progress progress) {
         Coverage made = coverage;
-        if (made == null) coverage = made = Coverage.of(run(), Mistakes.of(house()));
+        if (made == null) coverage = made = Coverage.of(run(), Mistakes.of(house()), progress);
         return made;
     }
 

@@ -17,6 +17,15 @@ import tideover.engine.wiring.procedure.Step;
 /** Which step reveals which mistake. */
 public final class Coverage {
 
+    /** Is told how far it is; whoever wants it to end throws. */
+    public interface Progress {
+        /** Nobody asks. */
+        Progress NOT_TOLD = (tried, all) -> {};
+
+        /** So many of all mistakes are tried out. */
+        void tried(int tried, int all);
+    }
+
     private final Run run;
     private final List<Mistake> mistakes;
     private final List<BitSet> revealedBy = new ArrayList<>();
@@ -24,7 +33,7 @@ public final class Coverage {
     private final BitSet seen = new BitSet();
     private @Nullable Set<Hazard> healthyHazards;
 
-    private Coverage(Run run, List<Mistake> mistakes) {
+    private Coverage(Run run, List<Mistake> mistakes, Progress progress) {
         this.run = run;
         this.mistakes = List.copyOf(mistakes);
         List<Step> steps = run.procedure().steps();
@@ -35,12 +44,18 @@ public final class Coverage {
             BitSet revealing = run.revealing(readings);
             if (!Arrays.equals(readings, healthy)) seen.set(mistake.index());
             revealedBy.add(revealing);
+            progress.tried(revealedBy.size(), mistakes.size());
         }
     }
 
     /** Runs every step with every mistake. */
     public static Coverage of(Run run, List<Mistake> mistakes) {
-        return new Coverage(run, mistakes);
+        return of(run, mistakes, Progress.NOT_TOLD);
+    }
+
+    /** The same, told how far it is. */
+    public static Coverage of(Run run, List<Mistake> mistakes, Progress progress) {
+        return new Coverage(run, mistakes, progress);
     }
 
     /** The mistakes, in their own order. */
