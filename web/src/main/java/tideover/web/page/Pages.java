@@ -62,7 +62,8 @@ public final class Pages {
         return out.toString();
     }
 
-    private static String formToken(HttpServletRequest request) {
+    /** What every form sends along, so that no other site can send it. */
+    public static String formToken(HttpServletRequest request) {
         return request.getAttribute(CsrfToken.class.getName()) instanceof CsrfToken token ? token.getToken() : "";
     }
 }
