@@ -80,7 +80,7 @@ final class DiagramPage {
                 work.address(),
                 states,
                 LiveWords.of(installation, state, words),
-                diagram.pageSvg(thing -> Optional.of(work.address() + "/things/" + thing)),
+                diagram.pageSvg(work::address),
                 diagram.title(),
                 page + ".svg?state=" + States.path(state));
     }

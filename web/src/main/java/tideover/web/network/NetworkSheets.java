@@ -88,7 +88,7 @@ final class NetworkSheets {
                 study == null ? List.of() : loads(installation, state, study, loads, words),
                 page + "?state=" + path,
                 page + "?state=" + path + loads.query(),
-                noted.in(state).pageSvg(thing -> Optional.of(work.address() + "/things/" + thing)),
+                noted.in(state).pageSvg(work::address),
                 noted.in(state).title(),
                 numbers.heads(),
                 places.stream()

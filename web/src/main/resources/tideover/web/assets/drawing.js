@@ -17,7 +17,7 @@ function watch(frame) {
   const view = frame.querySelector("[data-view]");
   const svg = view && view.querySelector("svg");
   if (!svg) return;
-  const kept = "drawing " + location.pathname;
+  const kept = `drawing ${location.pathname} ${[...document.querySelectorAll("[data-view]")].indexOf(view)}`;
   // As large as without script, so that it can be read.
   let scale = 0;
 
