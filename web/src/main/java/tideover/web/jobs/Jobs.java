@@ -39,8 +39,6 @@ public final class Jobs {
                     new ThreadPoolExecutor(1, 1, IDLE_S, TimeUnit.SECONDS, new LinkedBlockingQueue<>(), task -> {
                         Thread worker = new Thread(task, kind.path());
                         worker.setDaemon(true);
-                        // Whoever types goes first.
-                        worker.setPriority(Thread.MIN_PRIORITY);
                         return worker;
                     });
             thread.allowCoreThreadTimeOut(true);
