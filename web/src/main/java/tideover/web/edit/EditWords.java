@@ -9,6 +9,7 @@ import tideover.engine.rules.PhraseArg;
 import tideover.engine.site.Origin;
 import tideover.engine.site.ThingId;
 import tideover.engine.site.ThingKind;
+import tideover.files.Edit;
 import tideover.files.FieldTable;
 import tideover.papers.Wording;
 import tools.jackson.core.JacksonException;
@@ -38,9 +39,22 @@ public final class EditWords {
         if (path.startsWith(ACCEPTED) && parts.length > 3)
             return words.text("edit.of.accepted", values.thing(parts[1]), parts[2] + "." + parts[3]);
         String side = side(parts[0]);
-        if (parts.length == 3 && parts[1].equals(REMOVED)) return words.text("edit.of.removed", values.thing(parts[2]));
+        if (parts.length == 3 && parts[1].equals(REMOVED)) return values.thing(parts[2]);
         if (parts.length == 3 && ThingKind.findBySection(parts[1]).isPresent()) return values.thing(parts[2]) + side;
         return values.label(path) + side;
+    }
+
+    /** The same, calling a thing that is added or taken out as it is called on paper. */
+    public String label(Edit edit) {
+        String[] parts = edit.path().split("\\.", -1);
+        boolean whole = parts.length == 3 && ThingKind.findBySection(parts[1]).isPresent();
+        if (!whole || !values.thing(parts[2]).equals(parts[2])) return label(edit.path());
+        for (String side : new String[] {edit.after(), edit.before()}) {
+            String designation =
+                    side == null ? "" : read(side).path("designation").asString("");
+            if (!designation.isEmpty()) return designation + side(parts[0]);
+        }
+        return label(edit.path());
     }
 
     private String evidence(String about) {
@@ -60,13 +74,15 @@ public final class EditWords {
 
     /** What stood there or stands there now. */
     public String value(String path, @Nullable String value) {
-        if (value == null) return words.text("edit.nothing");
         String[] parts = path.split("\\.", -1);
+        boolean removal = parts.length == 3 && parts[1].equals(REMOVED);
+        if (value == null) return words.text(removal ? "edit.stays" : "edit.nothing");
         if (path.startsWith(EVIDENCE)) return said(value);
         if (path.startsWith(ACCEPTED)) return value;
-        if (parts.length == 3 && parts[1].equals(REMOVED)) return words.text("edit.takenOut");
+        if (removal) return words.text("edit.takenOut");
         if (parts.length == 3 && ThingKind.findBySection(parts[1]).isPresent()) return whole(parts[1], parts[2], value);
-        return values.text(path, value);
+        String text = values.text(path, value);
+        return text + values.unit(path, text);
     }
 
     /** Who says so, on which day, where it is written. */

@@ -18,8 +18,10 @@ import tideover.store.Store;
 import tideover.store.database.LogEntry;
 import tideover.store.site.ChangeResult;
 import tideover.store.site.Revision;
+import tideover.store.site.RevisionId;
 import tideover.web.edit.Outcome.Clash;
 import tideover.web.edit.Outcome.Problem;
+import tideover.web.page.NotHere;
 import tideover.web.work.Work;
 import tideover.web.work.Works;
 
@@ -83,6 +85,13 @@ public final class Editing {
     /** Makes it anew. */
     public Done redo(Work work, long base, Wording words) {
         return done(work, store.sites().redo(work.row().id(), base, entry()), List.of(), words);
+    }
+
+    /** Makes the site what it was at an earlier revision. */
+    public Done restore(Work work, long number, long base, Wording words) {
+        if (number < 1 || number > work.row().head()) throw new NotHere("revision " + number);
+        RevisionId wanted = new RevisionId(work.row().id(), number);
+        return done(work, store.sites().restore(wanted, base, entry()), List.of(), words);
     }
 
     /** Who does something now, for whatever is kept. */

@@ -14,6 +14,7 @@ import tideover.engine.site.ThingId;
 import tideover.engine.site.ThingKind;
 import tideover.files.Edit;
 import tideover.files.Field;
+import tideover.files.FieldKind;
 import tideover.files.FieldTable;
 import tideover.papers.Wording;
 import tideover.web.edit.Outcome.Problem;
@@ -30,6 +31,7 @@ final class TypedValues {
     private final Wording words;
     private final CellText text;
     private final Map<String, String> sections = new HashMap<>();
+    private final Map<String, String> designations = new HashMap<>();
 
     /** @param words knows the printed names of the site's things */
     TypedValues(FieldTable fields, Wording words, Installation site) {
@@ -43,7 +45,11 @@ final class TypedValues {
                 whole.house().supply())) sections.put(thing.id().text(), ThingKind.sectionOf(thing));
         for (List<Thing> side : List.of(
                 whole.house().things(), whole.plan().things(), whole.built().things()))
-            for (Thing thing : side) sections.put(thing.id().text(), ThingKind.sectionOf(thing));
+            for (Thing thing : side) {
+                sections.put(thing.id().text(), ThingKind.sectionOf(thing));
+                String designation = thing.designation();
+                if (designation != null) designations.put(thing.id().text(), designation);
+            }
     }
 
     /** Adds the edits that a typed value stands for, or what is wrong with it. */
@@ -85,7 +91,20 @@ final class TypedValues {
     String thing(String path) {
         List<String> parts = parts(path);
         String id = parts.isEmpty() ? path : parts.get(0);
-        return ThingId.isWellFormed(id) ? words.name(new ThingId(id)) : id;
+        if (!ThingId.isWellFormed(id)) return id;
+        String name = words.name(new ThingId(id));
+        // What the plan takes out is no part of the installation, but has a name all the same.
+        return name.equals(id) ? designations.getOrDefault(id, id) : name;
+    }
+
+    /** The unit of a number at a path; empty where there is none. */
+    String unit(String path, String text) {
+        return field(path)
+                .filter(field -> field.kind() == FieldKind.NUMBER || field.kind() == FieldKind.WHOLE)
+                .map(Field::unit)
+                .filter(unit -> !unit.isEmpty() && !text.isEmpty() && Character.isDigit(text.charAt(text.length() - 1)))
+                .map(unit -> " " + unit)
+                .orElse("");
     }
 
     /** A value as it is read. */
