@@ -89,6 +89,26 @@ class FindingsPageTest extends BrowserTest {
     }
 
     @Test
+    void adviceIsLeftWithAReasonAndFollowedAgainWithoutScript() {
+        String site = desk.importExample("town-house.yaml");
+        Page page = open(pageWithoutScript(Screen.TABLET), site + "/findings?show=accepted");
+        Locator finding = page.locator(".td-finding[data-check='loading.line']");
+        finding.locator(".td-note__more").last().locator("summary").click();
+        finding.locator("input[name=typed]").fill("");
+        finding.locator("button").click();
+        assertThat(page).hasURL(desk.at(site + "/findings?show=accepted"));
+        assertThat(finding).hasCount(0);
+
+        open(page, site + "/findings?show=advice");
+        assertThat(finding).hasCount(1);
+        finding.locator(".td-note__more").last().locator("summary").click();
+        finding.locator("input[name=typed]").fill("the oven is <b>held back</b>");
+        finding.locator("button").click();
+        open(page, site + "/findings?show=accepted");
+        assertThat(finding).containsText("Left as it is: the oven is <b>held back</b>");
+    }
+
+    @Test
     void anAddressOfNoFindingIsNoPage() {
         String site = desk.importExample("terrace.yaml");
         assertThat(desk.visitor().read(site + "/findings/loading.line/nothing").statusCode())

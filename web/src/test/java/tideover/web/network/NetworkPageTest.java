@@ -21,7 +21,7 @@ class NetworkPageTest extends BrowserTest {
     private static final String L2 = "L2 of TB1 Hybrid inverter falls from 23 A to";
 
     private static Locator load(Page page, String name) {
-        return page.locator(".td-loads__load").filter(new Locator.FilterOptions().setHasText(name));
+        return page.locator(".td-turned__load").filter(new Locator.FilterOptions().setHasText(name));
     }
 
     @Test
