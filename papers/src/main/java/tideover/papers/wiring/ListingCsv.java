@@ -2,8 +2,14 @@ package tideover.papers.wiring;
 
 import java.util.List;
 
-/** Listings as CSV (RFC 4180, lines end with a line feed): what programs read, quantities in the unit of their column. */
+/**
+ * Listings as CSV (RFC 4180, lines end with a line feed): what programs read, quantities in the unit of their column. A text
+ * that a spreadsheet would take for a formula stands behind an apostrophe.
+ */
 public final class ListingCsv {
+
+    /** What spreadsheets compute instead of showing it. */
+    private static final String FORMULA = "=+-@\t\r";
 
     private ListingCsv() {}
 
@@ -15,13 +21,20 @@ public final class ListingCsv {
         text.append('\n');
         for (Listing.Group group : listing.groups())
             for (List<Cell> row : group.rows()) {
-                text.append(quoted(group.title()));
+                text.append(quoted(guarded(group.title())));
                 for (int i = 0; i < row.size(); i++)
-                    if (columns.get(i).isData())
-                        text.append(',').append(quoted(row.get(i).data()));
+                    if (columns.get(i).isData()) text.append(',').append(quoted(plain(row.get(i))));
                 text.append('\n');
             }
         return text.toString();
+    }
+
+    private static String plain(Cell cell) {
+        return cell.value() instanceof Number ? cell.data() : guarded(cell.data());
+    }
+
+    private static String guarded(String text) {
+        return text.isEmpty() || FORMULA.indexOf(text.charAt(0)) < 0 ? text : "'" + text;
     }
 
     private static String quoted(String cell) {

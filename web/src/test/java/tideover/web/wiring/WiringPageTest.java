@@ -8,7 +8,10 @@ import com.microsoft.playwright.Page;
 import com.microsoft.playwright.assertions.LocatorAssertions.ContainsTextOptions;
 import com.microsoft.playwright.assertions.LocatorAssertions.IsVisibleOptions;
 import com.microsoft.playwright.options.ColorScheme;
+import java.io.IOException;
 import java.nio.charset.StandardCharsets;
+import java.nio.file.Files;
+import java.nio.file.Path;
 import java.util.Arrays;
 import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
@@ -44,6 +47,14 @@ class WiringPageTest extends BrowserTest {
         }
         assertThat(desk.visitor().read(site + "/wiring?part=nothing").statusCode())
                 .isEqualTo(404);
+    }
+
+    @Test
+    void noSpreadsheetComputesWhatATableSays() throws IOException {
+        String house = Files.readString(Path.of("..", "examples", "terrace.yaml"));
+        String site = desk.importSite(house.replace("designation: QA1 Islanding switch", "designation: \"=1+1\""));
+        String csv = desk.visitor().read(site + "/wiring/labels.csv").body();
+        assertThat(csv).contains("'=1+1").doesNotContain(",=1+1");
     }
 
     @Test
