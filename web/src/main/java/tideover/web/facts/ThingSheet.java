@@ -1,6 +1,7 @@
 package tideover.web.facts;
 
 import java.util.List;
+import tideover.web.attachments.Photo;
 import tideover.web.edit.Outcome;
 import tideover.web.facts.FactRow.Choice;
 import tideover.web.note.Note;
@@ -18,6 +19,7 @@ import tideover.web.page.Frame;
  * @param groups  its facts
  * @param origins who may say so
  * @param notes   what the program notes of it, what is met last
+ * @param photos  at it or one of its facts
  * @param ways    what else can be done with it
  * @param last    what came of the last change
  */
@@ -32,12 +34,14 @@ public record ThingSheet(
         List<Group> groups,
         List<Choice> origins,
         List<Note> notes,
+        List<Photo> photos,
         List<Way> ways,
         Outcome last) {
     public ThingSheet {
         groups = List.copyOf(groups);
         origins = List.copyOf(origins);
         notes = List.copyOf(notes);
+        photos = List.copyOf(photos);
         ways = List.copyOf(ways);
     }
 

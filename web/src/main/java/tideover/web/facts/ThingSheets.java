@@ -17,6 +17,7 @@ import tideover.files.FieldKind;
 import tideover.files.FieldTable;
 import tideover.files.SiteEdits;
 import tideover.papers.Wording;
+import tideover.web.attachments.Photos;
 import tideover.web.edit.Typed;
 import tideover.web.facts.FactRow.Choice;
 import tideover.web.facts.ThingSheet.Group;
@@ -37,8 +38,10 @@ final class ThingSheets {
     private final FieldTable fields;
     private final Works works;
     private final Frames frames;
+    private final Photos photos;
 
-    ThingSheets(FieldTable fields, Works works, Frames frames) {
+    ThingSheets(FieldTable fields, Works works, Frames frames, Photos photos) {
+        this.photos = photos;
         this.fields = fields;
         this.works = works;
         this.frames = frames;
@@ -67,6 +70,7 @@ final class ThingSheets {
                 stated == null ? List.of() : groups(stated, rows),
                 origins(words),
                 notes(work, words, thing),
+                photos.at(work, id, words),
                 stated == null ? List.of() : ways(work, stated, words),
                 last);
     }

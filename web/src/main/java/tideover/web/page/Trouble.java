@@ -11,6 +11,7 @@ import org.springframework.http.ResponseEntity;
 import org.springframework.web.ErrorResponse;
 import org.springframework.web.bind.annotation.ControllerAdvice;
 import org.springframework.web.bind.annotation.ExceptionHandler;
+import org.springframework.web.multipart.MultipartException;
 import tideover.store.database.StoreRefusal;
 
 /** The one place where what went wrong becomes a page: a sentence, never a stack trace. */
@@ -48,7 +49,7 @@ final class Trouble {
                         null));
     }
 
-    @ExceptionHandler(TypeMismatchException.class)
+    @ExceptionHandler({TypeMismatchException.class, MultipartException.class})
     ResponseEntity<String> mismatch(HttpServletRequest request) {
         return notice(request, HttpStatus.BAD_REQUEST, "unreadable");
     }
