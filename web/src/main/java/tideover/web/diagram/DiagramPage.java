@@ -2,7 +2,6 @@ package tideover.web.diagram;
 
 import jakarta.servlet.http.HttpServletRequest;
 import java.util.List;
-import java.util.Optional;
 import org.springframework.http.MediaType;
 import org.springframework.http.ResponseEntity;
 import org.springframework.web.bind.annotation.GetMapping;
@@ -74,7 +73,7 @@ final class DiagramPage {
         Diagram diagram = diagram(work, words).in(state);
         String page = work.address() + "/diagram";
         List<StateLink> states =
-                States.links(installation, Optional.of(state), words, other -> page + "?state=" + States.path(other));
+                States.links(installation, state, words, other -> page + "?state=" + States.path(other));
         return new DiagramSheet(
                 frames.of(request, words, work, Stop.DIAGRAM),
                 work.address(),

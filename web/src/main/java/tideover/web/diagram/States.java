@@ -30,15 +30,9 @@ public final class States {
      * @param address of the page that shows a state
      */
     public static List<StateLink> links(
-            Installation installation,
-            Optional<OperatingState> here,
-            Wording words,
-            Function<OperatingState, String> address) {
+            Installation installation, OperatingState here, Wording words, Function<OperatingState, String> address) {
         return installation.states().stream()
-                .map(state -> new StateLink(
-                        words.heading(state),
-                        address.apply(state),
-                        here.filter(state::equals).isPresent() ? "here" : ""))
+                .map(state -> new StateLink(words.heading(state), address.apply(state), state == here ? "here" : ""))
                 .toList();
     }
 }

@@ -12,6 +12,7 @@ import tideover.papers.curves.CurveSheet;
 import tideover.web.page.Download;
 import tideover.web.page.NotHere;
 import tideover.web.page.Pages;
+import tideover.web.page.TypedNumber;
 import tideover.web.work.Work;
 import tideover.web.work.Works;
 
@@ -52,7 +53,14 @@ final class NetworkPage {
             @RequestParam(defaultValue = "") String state,
             HttpServletRequest request) {
         Work work = works.open(variant);
-        return pages.show("place", places.of(work, place, NetworkSheets.state(work, state), request));
+        return pages.show(
+                "place",
+                places.of(
+                        work,
+                        place,
+                        NetworkSheets.state(work, state),
+                        TypedNumber.of(request.getParameter("faultOhm"), 0),
+                        request));
     }
 
     @GetMapping("/sites/{variant}/network/{place}/curves.svg")

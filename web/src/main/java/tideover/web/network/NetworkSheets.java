@@ -5,7 +5,6 @@ import java.util.ArrayList;
 import java.util.EnumMap;
 import java.util.List;
 import java.util.Map;
-import java.util.Optional;
 import org.springframework.stereotype.Component;
 import tideover.engine.assessment.StatePicture;
 import tideover.engine.assessment.Studies;
@@ -77,10 +76,7 @@ final class NetworkSheets {
                 work.address(),
                 path,
                 States.links(
-                        installation,
-                        Optional.of(state),
-                        words,
-                        other -> page + "?state=" + States.path(other) + loads.query()),
+                        installation, state, words, other -> page + "?state=" + States.path(other) + loads.query()),
                 flow == null ? List.of(nothing(picture, words)) : sentences.of(flow, shares, picture),
                 flow == null || picture.drawing() == null || loads.isAllOn()
                         ? List.of()

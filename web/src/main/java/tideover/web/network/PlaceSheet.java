@@ -11,6 +11,7 @@ import tideover.web.page.Frame;
  *
  * @param address  of the site
  * @param back     address of all places in this state
+ * @param id       of the place
  * @param name     of the place
  * @param facts    address of its facts
  * @param findings address of its findings
@@ -19,6 +20,9 @@ import tideover.web.page.Frame;
  * @param numbers  what stands and flows; empty where it has no voltage
  * @param stories  each fault told
  * @param faults   the same as a table
+ * @param state    as addresses write it
+ * @param faultOhm resistance of the faults, as it was typed
+ * @param problem  what is wrong with that; empty for nothing
  * @param curves   time–current sheet, an SVG element; empty where there is none
  * @param label    of that sheet
  * @param file     address of the sheet as a file; empty where there is none
@@ -28,6 +32,7 @@ public record PlaceSheet(
         Frame frame,
         String address,
         String back,
+        String id,
         String name,
         String facts,
         String findings,
@@ -36,6 +41,9 @@ public record PlaceSheet(
         List<String> numbers,
         List<String> stories,
         List<FaultRow> faults,
+        String state,
+        String faultOhm,
+        String problem,
         String curves,
         String label,
         String file,

@@ -17,6 +17,7 @@ import tideover.papers.curves.CurveSheet;
 import tideover.web.diagram.States;
 import tideover.web.page.NotHere;
 import tideover.web.page.Stop;
+import tideover.web.page.TypedNumber;
 import tideover.web.work.Frames;
 import tideover.web.work.Stamps;
 import tideover.web.work.Work;
@@ -35,13 +36,13 @@ final class PlaceSheets {
         this.stamps = stamps;
     }
 
-    PlaceSheet of(Work work, String place, OperatingState state, HttpServletRequest request) {
+    PlaceSheet of(Work work, String place, OperatingState state, TypedNumber fault, HttpServletRequest request) {
         Installation installation = work.installation();
         Fed fed = find(installation, place);
         Wording words = frames.words(request).with(installation);
         String page = work.address() + NetworkSheets.PAGE;
         String path = States.path(state);
-        StatePicture picture = StatePicture.of(work.atOnce().studies(), state, List.of(fed), 0);
+        StatePicture picture = StatePicture.of(work.atOnce().studies(), state, List.of(fed), fault.or(0));
         List<PlaceFlow> flows = flows(picture, fed.id());
         PlaceNumbers numbers = new PlaceNumbers(flows, words);
         FaultRows faults = new FaultRows(installation, words, page, path);
@@ -50,18 +51,19 @@ final class PlaceSheets {
                 frames.of(request, words, work, Stop.NETWORK),
                 work.address(),
                 page + "?state=" + path,
+                fed.id().text(),
                 words.name(fed.id()),
                 work.address() + "/things/" + fed.id(),
                 work.address() + "/findings?place=" + fed.id(),
                 States.links(
-                        installation,
-                        Optional.of(state),
-                        words,
-                        other -> page + "/" + fed.id() + "?state=" + States.path(other)),
+                        installation, state, words, other -> page + "/" + fed.id() + "?state=" + States.path(other)),
                 numbers.heads(),
                 flows.isEmpty() ? List.of() : numbers.of(flows.get(0)),
                 faults.stories(picture.faults()),
                 faults.table(picture.faults()),
+                path,
+                fault.text().isEmpty() ? "0" : fault.text(),
+                fault.isKnown() ? "" : words.text("network.faultResistance.not", fault.text()),
                 curves.map(CurveSheet::pageSvg).orElse(""),
                 curves.map(CurveSheet::title).orElse(""),
                 curves.isPresent() ? page + "/" + fed.id() + "/curves.svg" : "",

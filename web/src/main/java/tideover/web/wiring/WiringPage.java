@@ -12,6 +12,7 @@ import org.springframework.web.bind.annotation.PathVariable;
 import org.springframework.web.bind.annotation.PostMapping;
 import org.springframework.web.bind.annotation.RequestParam;
 import org.springframework.web.bind.annotation.RestController;
+import tideover.engine.wiring.schedule.CuttingList;
 import tideover.papers.Wording;
 import tideover.papers.terminals.TerminalSheet;
 import tideover.papers.wiring.Listing;
@@ -24,6 +25,7 @@ import tideover.web.page.Download;
 import tideover.web.page.NotHere;
 import tideover.web.page.Notice;
 import tideover.web.page.Pages;
+import tideover.web.page.TypedNumber;
 import tideover.web.work.Frames;
 import tideover.web.work.Work;
 import tideover.web.work.Works;
@@ -56,7 +58,7 @@ final class WiringPage {
             @RequestParam(defaultValue = "power") String part,
             @RequestParam(defaultValue = "") String device,
             HttpServletRequest request) {
-        return pages.show("wiring", sheets.of(works.open(variant), part, device, request));
+        return pages.show("wiring", sheets.of(works.open(variant), part, device, allowance(request), request));
     }
 
     @GetMapping(PAGE + "/{part}.csv")
@@ -64,8 +66,12 @@ final class WiringPage {
         Work work = works.open(variant);
         if (MistakeSearch.PARTS.contains(part)) throw new NotHere("made by long work: " + part);
         Wording words = frames.words(request).with(work.installation());
-        List<Listing> listings = sheets.listings(work, part, words);
+        List<Listing> listings = sheets.listings(work, part, allowance(request), words);
         return Download.text(JobFile.CSV, part + ".csv", ListingCsv.of(listings.get(0)));
+    }
+
+    private static TypedNumber allowance(HttpServletRequest request) {
+        return TypedNumber.of(request.getParameter("allowance"), CuttingList.USUAL_ALLOWANCE_M);
     }
 
     @GetMapping(PAGE + "/terminals/{sheet}.svg")

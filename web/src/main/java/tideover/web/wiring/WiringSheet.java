@@ -16,6 +16,7 @@ import tideover.web.page.Frame;
  * @param listings its tables
  * @param devices  whose cards may be shown alone; none but in the part about terminals
  * @param drawings sheets of the terminal drawing
+ * @param allowance what each piece is cut longer, for the parts where that counts; else nothing
  * @param search   how far the search for mistakes is; nothing where none was started, or none is needed
  * @param need     whether this part needs that search
  */
@@ -27,6 +28,7 @@ public record WiringSheet(
         List<Listing> listings,
         List<StateLink> devices,
         List<Drawing> drawings,
+        @Nullable Allowance allowance,
         @Nullable JobView search,
         Need need) {
     public WiringSheet {
@@ -35,6 +37,15 @@ public record WiringSheet(
         devices = List.copyOf(devices);
         drawings = List.copyOf(drawings);
     }
+
+    /**
+     * What each piece is cut longer.
+     *
+     * @param text    as it was typed, or the usual one
+     * @param problem what is wrong with that; empty for nothing
+     * @param query   behind the address of a table; empty for the usual one
+     */
+    public record Allowance(String text, String problem, String query) {}
 
     /** Whether a part is there at once. */
     public enum Need {

@@ -1,12 +1,15 @@
 package tideover.web.wiring;
 
 import jakarta.servlet.http.HttpServletRequest;
+import java.text.NumberFormat;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.Set;
 import org.jspecify.annotations.Nullable;
 import org.springframework.stereotype.Component;
 import tideover.engine.site.ThingId;
+import tideover.engine.wiring.schedule.CuttingList;
 import tideover.papers.Wording;
 import tideover.papers.terminals.TerminalDrawing;
 import tideover.papers.terminals.TerminalSheet;
@@ -21,6 +24,8 @@ import tideover.web.jobs.JobViews;
 import tideover.web.jobs.Jobs;
 import tideover.web.page.NotHere;
 import tideover.web.page.Stop;
+import tideover.web.page.TypedNumber;
+import tideover.web.wiring.WiringSheet.Allowance;
 import tideover.web.wiring.WiringSheet.Drawing;
 import tideover.web.wiring.WiringSheet.Need;
 import tideover.web.work.Frames;
@@ -31,6 +36,9 @@ import tideover.web.work.Work;
 final class WiringSheets {
     static final String PAGE = "/wiring";
     static final String TERMINALS = "terminals";
+
+    /** Parts in which it counts how much longer pieces are cut. */
+    private static final Set<String> CUT = Set.of("cutting", "parts");
 
     private final Frames frames;
     private final WiringSources sources;
@@ -44,18 +52,28 @@ final class WiringSheets {
         this.views = views;
     }
 
-    WiringSheet of(Work work, String part, String device, HttpServletRequest request) {
+    WiringSheet of(Work work, String part, String device, TypedNumber allowance, HttpServletRequest request) {
         Wording words = frames.words(request).with(work.installation());
         if (part.equals(TERMINALS)) return terminals(work, device, words, request);
         if (MistakeSearch.PARTS.contains(part)) return searched(work, part, words, request);
-        List<Listing> listings = listings(work, part, words);
-        return sheet(work, part, words, request, listings, List.of(), List.of(), null);
+        List<Listing> listings = listings(work, part, allowance, words);
+        Allowance shown = CUT.contains(part) ? allowance(allowance, words) : null;
+        return sheet(work, part, words, request, listings, List.of(), List.of(), shown, null);
     }
 
     /** The tables of a part that is there at once. */
-    List<Listing> listings(Work work, String part, Wording words) {
+    List<Listing> listings(Work work, String part, TypedNumber allowance, Wording words) {
         WiringPart known = WiringSources.find(part).orElseThrow(() -> new NotHere("part " + part));
-        return known.of(sources.of(work, words));
+        return known.of(sources.of(work, words, allowance.or(CuttingList.USUAL_ALLOWANCE_M)));
+    }
+
+    private static Allowance allowance(TypedNumber typed, Wording words) {
+        String usual = NumberFormat.getNumberInstance(words.locale()).format(CuttingList.USUAL_ALLOWANCE_M);
+        boolean isUsual = typed.text().isEmpty();
+        return new Allowance(
+                isUsual ? usual : typed.text(),
+                typed.isKnown() ? "" : words.text("wiring.allowance", typed.text()),
+                isUsual || !typed.isKnown() ? "" : "?allowance=" + typed.text());
     }
 
     private WiringSheet searched(Work work, String part, Wording words, HttpServletRequest request) {
@@ -65,7 +83,7 @@ final class WiringSheets {
                 .filter(listing -> part.equals("mistakes") == listing.part().equals("mistakes"))
                 .toList();
         JobView view = views.newest(JobKind.MISTAKES, work, words, request).orElse(null);
-        return sheet(work, part, words, request, shown, List.of(), List.of(), view);
+        return sheet(work, part, words, request, shown, List.of(), List.of(), null, view);
     }
 
     private WiringSheet terminals(Work work, String device, Wording words, HttpServletRequest request) {
@@ -93,7 +111,7 @@ final class WiringSheets {
                                         work.address(),
                                         sheet.name(),
                                         one.map(id -> "?device=" + id).orElse(""))));
-        return sheet(work, TERMINALS, words, request, List.of(), devices, drawings, null);
+        return sheet(work, TERMINALS, words, request, List.of(), devices, drawings, null, null);
     }
 
     /** A sheet of the terminal drawing as a file. */
@@ -118,6 +136,7 @@ final class WiringSheets {
             List<Listing> listings,
             List<StateLink> devices,
             List<Drawing> drawings,
+            @Nullable Allowance allowance,
             @Nullable JobView search) {
         return new WiringSheet(
                 frames.of(request, words, work, Stop.WIRING),
@@ -127,6 +146,7 @@ final class WiringSheets {
                 listings,
                 devices,
                 drawings,
+                allowance,
                 search,
                 MistakeSearch.PARTS.contains(part) ? Need.SEARCH : Need.NOTHING);
     }

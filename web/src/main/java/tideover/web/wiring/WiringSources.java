@@ -40,6 +40,15 @@ public final class WiringSources {
      * otherwise than planned, it is judged both ways.
      */
     public WiringData of(Work work, Wording words) {
+        return of(work, words, CuttingList.USUAL_ALLOWANCE_M);
+    }
+
+    /**
+     * The same.
+     *
+     * @param allowanceM what each piece of cable or wire is cut longer, both ends together [m]
+     */
+    WiringData of(Work work, Wording words, double allowanceM) {
         Site site = work.site();
         RuleBook rules = work.atOnce().rules();
         List<FindingChange> changes = site.built().isAsPlanned()
@@ -47,7 +56,7 @@ public final class WiringSources {
                 : FindingChange.between(
                         works.assessor().assess(site.asPlanned(), rules),
                         works.assessor().assess(site, rules));
-        return WiringData.of(Installation.of(site), tables, changes, words, CuttingList.USUAL_ALLOWANCE_M);
+        return WiringData.of(Installation.of(site), tables, changes, words, allowanceM);
     }
 
     /** The terminal drawing of the same. */

@@ -101,6 +101,20 @@ class NetworkPageTest extends BrowserTest {
     }
 
     @Test
+    void aFaultMayHaveAResistanceOfItsOwn() {
+        String site = desk.importExample("town-house.yaml");
+        Page page = open(pageWithoutScript(Screen.PHONE), site + "/network/oven?state=connected");
+        String bolted = page.locator(".td-sentences").innerText();
+        page.locator("#faultOhm").fill("2,5");
+        page.locator(".td-asked button").click();
+        assertThat(page).hasURL(desk.at(site + "/network/oven?state=connected&faultOhm=2%2C5"));
+        assertThat(page.locator(".td-sentences")).not().hasText(bolted);
+        page.locator("#faultOhm").fill("-1");
+        page.locator(".td-asked button").click();
+        assertThat(page.locator("#faultOhm-problem")).containsText("A fault cannot have a resistance of -1.");
+    }
+
+    @Test
     void inTheDarkNothingFlows() {
         String site = desk.importExample("terrace.yaml");
         assertThat(desk.visitor().read(site + "/network?state=dark").body())

@@ -58,6 +58,23 @@ class WiringPageTest extends BrowserTest {
     }
 
     @Test
+    void piecesAreCutAsMuchLongerAsOneAsks() {
+        String site = desk.importExample("town-house.yaml");
+        Page page = open(pageWithoutScript(Screen.DESKTOP), site + "/wiring?part=cutting");
+        String usual = page.locator(".td-list").first().innerText();
+        page.locator("#allowance").fill("1,5");
+        page.locator(".td-asked button").click();
+        assertThat(page.locator("main")).containsText("Each piece is 1.5 m longer than the way it lies");
+        assertThat(page.locator(".td-list").first()).not().hasText(usual);
+        assertThat(page.locator("a[download]").first())
+                .hasAttribute("href", site + "/wiring/cutting.csv?allowance=1,5");
+        page.locator("#allowance").fill("long");
+        page.locator(".td-asked button").click();
+        assertThat(page.locator("#allowance-problem")).containsText("The allowance long is no length");
+        assertThat(page.locator("#allowance")).hasValue("long");
+    }
+
+    @Test
     void aDevicesTerminalsAreDrawnAlone() {
         String site = desk.importExample("town-house.yaml");
         Page page = open(page(), site + "/wiring?part=terminals");
