@@ -4,6 +4,9 @@ import static com.microsoft.playwright.assertions.PlaywrightAssertions.assertTha
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
+import com.google.gson.JsonArray;
+import com.google.gson.JsonObject;
+import com.microsoft.playwright.CDPSession;
 import com.microsoft.playwright.Locator;
 import com.microsoft.playwright.Mouse;
 import com.microsoft.playwright.Page;
@@ -86,6 +89,43 @@ class DiagramPageTest extends BrowserTest {
         view.focus();
         page.keyboard().press("0");
         assertThat(widthOf(page)).isLessThan(first * 1.05);
+    }
+
+    @Test
+    void twoFingersMakeItLargerOnAPhone() {
+        String site = desk.importExample("terrace.yaml");
+        Page page = open(page(Screen.PHONE), site + "/diagram");
+        Locator view = page.locator("[data-view]");
+        view.scrollIntoViewIfNeeded();
+        double before = widthOf(page);
+        var box = view.boundingBox();
+        double x = box.x + box.width / 2;
+        double y = Math.max(box.y, 0) + 100;
+        CDPSession fingers = page.context().newCDPSession(page);
+        touch(fingers, "touchStart", x, y, 40);
+        for (int apart = 50; apart <= 120; apart += 10) touch(fingers, "touchMove", x, y, apart);
+        JsonObject end = new JsonObject();
+        end.addProperty("type", "touchEnd");
+        end.add("touchPoints", new JsonArray());
+        fingers.send("Input.dispatchTouchEvent", end);
+        assertThat(widthOf(page)).isGreaterThan(before * 1.5);
+        assertThat(page.url()).endsWith("/diagram");
+    }
+
+    /** Two fingers on one line, each so far from its middle. */
+    private static void touch(CDPSession fingers, String type, double x, double y, int apart) {
+        JsonArray points = new JsonArray();
+        for (int side : new int[] {-1, 1}) {
+            JsonObject point = new JsonObject();
+            point.addProperty("x", x + side * apart);
+            point.addProperty("y", y);
+            point.addProperty("id", side + 1);
+            points.add(point);
+        }
+        JsonObject event = new JsonObject();
+        event.addProperty("type", type);
+        event.add("touchPoints", points);
+        fingers.send("Input.dispatchTouchEvent", event);
     }
 
     @Test

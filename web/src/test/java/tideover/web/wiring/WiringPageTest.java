@@ -114,14 +114,20 @@ class WiringPageTest extends BrowserTest {
         assertThat(page.locator(".td-job"))
                 .containsText("Mistakes are tried out one by one", new ContainsTextOptions().setTimeout(LONG_MS));
         assertThat(page.locator(".td-job progress")).isVisible();
-        assertThat(Thread.getAllStackTraces().keySet()).anyMatch(WiringPageTest::isAtWork);
+        for (int i = 0; i < 200 && !isWorked(); i++) Thread.sleep(10);
+        assertThat(isWorked()).isTrue();
         page.locator("#cancel-mistakes").click();
         assertThat(page.locator(".td-job"))
                 .containsText("Stopped before it was done.", new ContainsTextOptions().setTimeout(LONG_MS));
         Thread.sleep(300);
-        assertThat(Thread.getAllStackTraces().keySet()).noneMatch(WiringPageTest::isAtWork);
+        assertThat(isWorked()).isFalse();
         assertThat(page.locator("main button").filter(new Locator.FilterOptions().setHasText("Try them out again")))
                 .isVisible();
+    }
+
+    /** Whether mistakes are tried out this very moment. */
+    private static boolean isWorked() {
+        return Thread.getAllStackTraces().keySet().stream().anyMatch(WiringPageTest::isAtWork);
     }
 
     private static boolean isAtWork(Thread thread) {
