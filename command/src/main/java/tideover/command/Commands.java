@@ -1,26 +1,41 @@
 package tideover.command;
 
-import java.util.Map;
-import java.util.function.Function;
+import java.util.List;
 import picocli.CommandLine;
-import picocli.CommandLine.IFactory;
+import tideover.command.keeping.EditCommand;
+import tideover.command.keeping.ExportCommand;
+import tideover.command.keeping.ForgetCommand;
+import tideover.command.keeping.HistoryCommand;
+import tideover.command.keeping.ImportCommand;
+import tideover.command.keeping.RedoCommand;
+import tideover.command.keeping.SitesCommand;
+import tideover.command.keeping.UndoCommand;
 
-/** Makes commands, each with the desk it works at. */
-final class Commands implements IFactory {
+/** The commands, each with the desk it works at. */
+final class Commands {
 
-    private static final Map<Class<?>, Function<Desk, Object>> MAKERS = Map.ofEntries(
-            Map.entry(CheckCommand.class, CheckCommand::new),
-            Map.entry(DrawCommand.class, DrawCommand::new),
-            Map.entry(HandoverCommand.class, HandoverCommand::new),
-            Map.entry(LetterCommand.class, LetterCommand::new),
-            Map.entry(NetworkCommand.class, NetworkCommand::new),
-            Map.entry(WiringCommand.class, WiringCommand::new),
-            Map.entry(CircuitsCommand.class, CircuitsCommand::new),
-            Map.entry(DiagnoseCommand.class, DiagnoseCommand::new),
-            Map.entry(DemoCommand.class, DemoCommand::new),
-            Map.entry(RulesCommand.class, RulesCommand::new),
-            Map.entry(SchemaCommand.class, SchemaCommand::new),
-            Map.entry(ServeCommand.class, ServeCommand::new));
+    /** In the order of the help. */
+    private static final List<String> NAMES = List.of(
+            "serve",
+            "demo",
+            "sites",
+            "import",
+            "export",
+            "edit",
+            "undo",
+            "redo",
+            "history",
+            "forget",
+            "check",
+            "draw",
+            "handover",
+            "letter",
+            "network",
+            "wiring",
+            "diagnose",
+            "circuits",
+            "rules",
+            "schema");
 
     private final Desk desk;
 
@@ -28,9 +43,36 @@ final class Commands implements IFactory {
         this.desk = desk;
     }
 
-    @Override
-    public <K> K create(Class<K> type) throws Exception {
-        Function<Desk, Object> maker = MAKERS.get(type);
-        return maker == null ? CommandLine.defaultFactory().create(type) : type.cast(maker.apply(desk));
+    /** Adds the command that is asked for; all of them where nobody can tell, as for help or a word misspelt. */
+    void addTo(CommandLine line, String... arguments) {
+        if (arguments.length > 0 && NAMES.contains(arguments[0])) line.addSubcommand(make(arguments[0]));
+        else for (String name : NAMES) line.addSubcommand(make(name));
+    }
+
+    private Object make(String name) {
+        // Neither a map nor reflection: a short run shall not load twenty commands for the sake of one.
+        return switch (name) {
+            case "serve" -> new ServeCommand(desk);
+            case "demo" -> new DemoCommand(desk);
+            case "sites" -> new SitesCommand(desk);
+            case "import" -> new ImportCommand(desk);
+            case "export" -> new ExportCommand(desk);
+            case "edit" -> new EditCommand(desk);
+            case "undo" -> new UndoCommand(desk);
+            case "redo" -> new RedoCommand(desk);
+            case "history" -> new HistoryCommand(desk);
+            case "forget" -> new ForgetCommand(desk);
+            case "check" -> new CheckCommand(desk);
+            case "draw" -> new DrawCommand(desk);
+            case "handover" -> new HandoverCommand(desk);
+            case "letter" -> new LetterCommand(desk);
+            case "network" -> new NetworkCommand(desk);
+            case "wiring" -> new WiringCommand(desk);
+            case "diagnose" -> new DiagnoseCommand(desk);
+            case "circuits" -> new CircuitsCommand(desk);
+            case "rules" -> new RulesCommand(desk);
+            case "schema" -> new SchemaCommand(desk);
+            default -> throw new IllegalArgumentException("command '%s'".formatted(name));
+        };
     }
 }

@@ -35,7 +35,7 @@ import tideover.papers.terminals.TerminalDrawing;
 import tideover.papers.wiring.WiringData;
 
 /** What every command works with: streams, the day, wording, and readers that refuse with sentences. */
-final class Desk {
+public final class Desk {
 
     private final PrintWriter out;
     private final PrintWriter err;
@@ -50,28 +50,28 @@ final class Desk {
         this.today = today;
     }
 
-    PrintWriter out() {
+    public PrintWriter out() {
         return out;
     }
 
-    PrintWriter err() {
+    public PrintWriter err() {
         return err;
     }
 
-    FieldTable fields() {
+    public FieldTable fields() {
         FieldTable table = fields;
         if (table == null) fields = table = FieldTable.load();
         return table;
     }
 
-    Wording wording() {
+    public Wording wording() {
         Wording english = wording;
         if (english == null) wording = english = Wording.of(Locale.ENGLISH, fields());
         return english;
     }
 
     /** A sentence of the bundles. */
-    String sentence(String key, String... arguments) {
+    public String sentence(String key, String... arguments) {
         return wording()
                 .of(new Phrase(
                         key,
@@ -79,12 +79,14 @@ final class Desk {
     }
 
     /** Prints a sentence where problems go. */
-    void say(String key, String... arguments) {
+    public void say(String key, String... arguments) {
         err.println(sentence(key, arguments));
     }
 
     /** Judges with the tables of the standards. */
-    Assessor assessor() {
+    public Assessor assessor() {
+        // Loads them here where nobody began to.
+        tables.run();
         try {
             return new Assessor(tables.get());
         } catch (InterruptedException | ExecutionException e) {
@@ -108,7 +110,7 @@ final class Desk {
     }
 
     /** The rule book of a site's country with the user's own over it. @throws Refusal with all of their problems */
-    RuleBook rules(Site site, List<Path> own) {
+    public RuleBook rules(Site site, List<Path> own) {
         String country = site.house().place().country();
         return rules(country == null ? "" : country, own);
     }
@@ -152,7 +154,7 @@ final class Desk {
     }
 
     /** What stands in the way, as sentences. */
-    Refusal refusal(List<InputProblem> problems) {
+    public Refusal refusal(List<InputProblem> problems) {
         return new Refusal(problems.stream().map(this::sentence).toList());
     }
 
@@ -169,7 +171,7 @@ final class Desk {
     }
 
     /** Writes a file whole or not at all. @throws Refusal if it cannot be written */
-    void write(Path file, byte[] bytes) {
+    public void write(Path file, byte[] bytes) {
         Path folder = file.toAbsolutePath().getParent();
         try {
             if (folder != null) Files.createDirectories(folder);
@@ -187,7 +189,7 @@ final class Desk {
     }
 
     /** Writes a text file in UTF-8, whole or not at all. */
-    void write(Path file, String text) {
+    public void write(Path file, String text) {
         write(file, text.getBytes(StandardCharsets.UTF_8));
     }
 }

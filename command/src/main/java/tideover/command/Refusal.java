@@ -3,13 +3,13 @@ package tideover.command;
 import java.util.List;
 
 /** Input that cannot be worked with, in sentences for the person. */
-final class Refusal extends RuntimeException {
+public final class Refusal extends RuntimeException {
 
     private static final long serialVersionUID = 1;
 
     private final transient List<String> sentences;
 
-    Refusal(List<String> sentences) {
+    public Refusal(List<String> sentences) {
         super(String.join("\n", sentences));
         this.sentences = List.copyOf(sentences);
     }

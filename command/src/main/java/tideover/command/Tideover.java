@@ -20,21 +20,7 @@ import picocli.CommandLine.UnmatchedArgumentException;
         name = "tideover",
         resourceBundle = "tideover.command.help",
         mixinStandardHelpOptions = true,
-        versionProvider = Version.class,
-        subcommands = {
-            ServeCommand.class,
-            DemoCommand.class,
-            CheckCommand.class,
-            DrawCommand.class,
-            HandoverCommand.class,
-            LetterCommand.class,
-            NetworkCommand.class,
-            WiringCommand.class,
-            DiagnoseCommand.class,
-            CircuitsCommand.class,
-            RulesCommand.class,
-            SchemaCommand.class
-        })
+        versionProvider = Version.class)
 final class Tideover implements Runnable {
 
     private final Desk desk;
@@ -48,8 +34,9 @@ final class Tideover implements Runnable {
 
     /** Runs one command. @return the status to end with */
     int run(String... arguments) {
-        CommandLine line = new CommandLine(this, new Commands(desk))
-                .setOut(desk.out())
+        CommandLine line = new CommandLine(this);
+        new Commands(desk).addTo(line, arguments);
+        line.setOut(desk.out())
                 .setErr(desk.err())
                 .setCaseInsensitiveEnumValuesAllowed(true)
                 .setUsageHelpAutoWidth(false)

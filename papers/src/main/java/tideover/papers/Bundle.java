@@ -33,6 +33,7 @@ final class Bundle {
             "command",
             "workbench",
             "api",
+            "keeping",
             "sites",
             "results",
             "problems",

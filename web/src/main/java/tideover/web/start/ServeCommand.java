@@ -12,6 +12,7 @@ import tideover.engine.rules.Phrase;
 import tideover.engine.rules.PhraseArg;
 import tideover.files.FieldTable;
 import tideover.papers.Wording;
+import tideover.store.DataFolder;
 import tideover.store.Store;
 import tideover.store.database.StoreRefusal;
 

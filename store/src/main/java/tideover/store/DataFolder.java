@@ -1,16 +1,16 @@
-package tideover.web.start;
+package tideover.store;
 
 import java.nio.file.Path;
 import java.util.Locale;
 
 /** Where the sites are kept if nobody says. */
-final class DataFolder {
+public final class DataFolder {
     private static final String NAME = "tideover";
 
     private DataFolder() {}
 
     /** The folder that the system has for data of a user's programs. */
-    static Path usual() {
+    public static Path usual() {
         String system = System.getProperty("os.name", "").toLowerCase(Locale.ROOT);
         Path home = Path.of(System.getProperty("user.home", "."));
         String local = System.getenv(system.startsWith("windows") ? "LOCALAPPDATA" : "XDG_DATA_HOME");

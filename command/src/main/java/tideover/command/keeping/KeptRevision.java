@@ -1,0 +1,13 @@
+package tideover.command.keeping;
+
+import java.time.Instant;
+import java.util.List;
+import tideover.files.Edit;
+import tideover.store.site.RevisionKind;
+
+/** One revision and how it came about. */
+record KeptRevision(long number, RevisionKind kind, String who, Instant when, String note, List<Edit> edits) {
+    KeptRevision {
+        edits = List.copyOf(edits);
+    }
+}

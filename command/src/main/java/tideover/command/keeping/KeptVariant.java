@@ -1,0 +1,12 @@
+package tideover.command.keeping;
+
+import java.time.Instant;
+
+/**
+ * A variant of a kept site.
+ *
+ * @param variant  its lasting name
+ * @param name     what it is called beside other variants
+ * @param revision number of its newest revision
+ */
+record KeptVariant(String variant, String name, long revision, String designation, String country, Instant changed) {}

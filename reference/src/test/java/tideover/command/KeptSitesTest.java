@@ -1,0 +1,202 @@
+package tideover.command;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.fail;
+
+import java.io.BufferedReader;
+import java.io.IOException;
+import java.io.PrintWriter;
+import java.io.StringWriter;
+import java.nio.charset.StandardCharsets;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.time.LocalDate;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.concurrent.TimeUnit;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
+import java.util.stream.Stream;
+import org.junit.jupiter.api.AfterAll;
+import org.junit.jupiter.api.BeforeAll;
+import org.junit.jupiter.api.Tag;
+import org.junit.jupiter.api.io.TempDir;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.EnumSource;
+import tideover.files.FieldTable;
+import tideover.store.Store;
+import tideover.store.customer.CustomerFacts;
+
+/** Commands on kept sites: the same words and answers whether a workbench holds the data folder or nobody does. */
+@Tag("slow")
+class KeptSitesTest {
+    private static final Path EXAMPLES = Path.of("..", "examples");
+
+    private static final Pattern LENGTH = Pattern.compile("id: bath-sockets[\\s\\S]*?lengthM: ([0-9.]+)");
+
+    @TempDir
+    private static Path folders;
+
+    private static Process workbench;
+
+    private final StringWriter out = new StringWriter();
+    private final StringWriter err = new StringWriter();
+
+    /** Who owns the data folder. */
+    enum Owner {
+        NOBODY,
+        WORKBENCH;
+
+        Path folder() {
+            return folders.resolve(name());
+        }
+    }
+
+    @BeforeAll
+    static void startWorkbench() throws IOException {
+        for (Owner owner : Owner.values())
+            try (Store store = Store.open(owner.folder(), FieldTable.load())) {
+                store.customers().create(CustomerFacts.named("Ada Beispiel"));
+                store.customers().create(CustomerFacts.named("Ada Beispielhaft"));
+            }
+        List<String> command = List.of(
+                ProcessHandle.current().info().command().orElse("java"),
+                "-XX:TieredStopAtLevel=1",
+                "-cp",
+                System.getProperty("java.class.path"),
+                "tideover.web.start.Main",
+                "serve",
+                "--port",
+                "0",
+                "--data",
+                Owner.WORKBENCH.folder().toString());
+        workbench = new ProcessBuilder(command)
+                .redirectError(ProcessBuilder.Redirect.INHERIT)
+                .start();
+        BufferedReader said = workbench.inputReader(StandardCharsets.UTF_8);
+        String line = said.readLine();
+        if (line == null || !line.contains("http://127.0.0.1:")) fail("the workbench said " + line);
+    }
+
+    @AfterAll
+    static void stopWorkbench() throws InterruptedException {
+        workbench.destroy();
+        assertThat(workbench.waitFor(20, TimeUnit.SECONDS))
+                .as("it stops when told")
+                .isTrue();
+    }
+
+    private int run(Owner owner, Object... arguments) {
+        out.getBuffer().setLength(0);
+        err.getBuffer().setLength(0);
+        List<String> words =
+                new ArrayList<>(Stream.of(arguments).map(String::valueOf).toList());
+        words.addAll(List.of("--data", owner.folder().toString()));
+        return new Tideover(new PrintWriter(out, true), new PrintWriter(err, true), () -> LocalDate.EPOCH)
+                .run(words.toArray(String[]::new));
+    }
+
+    /** Keeps the town house. @return its lasting name */
+    private String importTownHouse(Owner owner) {
+        assertThat(run(owner, "import", EXAMPLES.resolve("town-house.yaml"))).isZero();
+        return out.toString().substring(0, 16);
+    }
+
+    private String length(Owner owner, String site) {
+        assertThat(run(owner, "export", site)).isZero();
+        Matcher length = LENGTH.matcher(out.toString());
+        return length.find() ? length.group(1) : "none";
+    }
+
+    @ParameterizedTest
+    @EnumSource
+    void aSiteFileIsKeptFoundAndWrittenAgainWithoutLoss(Owner owner) throws IOException {
+        String site = importTownHouse(owner);
+        assertThat(run(owner, "sites", "amselweg")).isZero();
+        assertThat(out.toString()).contains(site + "  Amselweg 11 · As planned · revision 1");
+
+        Path yaml = folders.resolve(owner + ".yaml");
+        assertThat(run(owner, "export", site, "-o", yaml)).isZero();
+        assertThat(run(owner, "import", yaml, "--name", "Again")).isZero();
+        String again = out.toString().substring(0, 16);
+        Path first = folders.resolve(owner + "-1.json");
+        Path second = folders.resolve(owner + "-2.json");
+        run(owner, "export", site, "-o", first);
+        run(owner, "export", again, "-o", second);
+        assertThat(second).hasSameBinaryContentAs(first);
+    }
+
+    @ParameterizedTest
+    @EnumSource
+    void factsAreTypedAsInACellAndTakenBackAgain(Owner owner) {
+        String site = importTownHouse(owner);
+        String before = length(owner, site);
+        assertThat(run(
+                        owner,
+                        "edit",
+                        site,
+                        "bath-sockets.cable.lengthM=23.5 m",
+                        "oven.protection=C 16",
+                        "--note",
+                        "tape"))
+                .isZero();
+        assertThat(out.toString()).contains("Saved as revision 2.").containsPattern("(Not met|Met|Open)");
+        assertThat(length(owner, site)).isEqualTo("23.5");
+
+        assertThat(run(owner, "history", site)).isZero();
+        assertThat(out.toString())
+                .containsSubsequence("1  ", "brought from a file", "2  ", "changed", "tape")
+                .contains("bath-sockets.cable.lengthM: " + before + " → 23.5", "oven.protection.curve: B → C");
+
+        assertThat(run(owner, "undo", site)).isZero();
+        assertThat(length(owner, site)).isEqualTo(before);
+        assertThat(run(owner, "redo", site)).isZero();
+        assertThat(length(owner, site)).isEqualTo("23.5");
+        assertThat(run(owner, "history", site, "--from", "1")).isZero();
+        assertThat(out.toString().lines()).hasSize(2);
+    }
+
+    @ParameterizedTest
+    @EnumSource
+    void whatCannotBeIsRefusedAllAtOnceAndNothingIsSaved(Owner owner) {
+        String site = importTownHouse(owner);
+        assertThat(run(owner, "edit", site, "bath-sockets.cable.lengthM=long", "oven.protection.curve=Q", "oven"))
+                .isEqualTo(2);
+        assertThat(err.toString()).contains("long", "Q", "oven is no change").doesNotContain("Exception");
+        assertThat(run(owner, "edit", site, "bath-sockets.cable.lengthM=-4")).isEqualTo(2);
+        assertThat(err.toString()).contains("-4");
+        assertThat(run(owner, "history", site)).isZero();
+        assertThat(out.toString().lines()).hasSize(1);
+    }
+
+    @ParameterizedTest
+    @EnumSource
+    void aBadFileIsToldWithLineAndColumn(Owner owner) throws IOException {
+        Path bad = folders.resolve("bad.yaml");
+        Files.writeString(bad, "format: 1\nhouse:\n  boards:\n    - {id: a, desination: A}\n");
+        assertThat(run(owner, "import", bad)).isEqualTo(2);
+        assertThat(err.toString()).contains("bad.yaml, line 4, column", "desination");
+    }
+
+    @ParameterizedTest
+    @EnumSource
+    void aNameThatIsNobodysOrSeveralPeoplesIsTold(Owner owner) {
+        assertThat(run(owner, "export", "Nowhere 7")).isEqualTo(2);
+        assertThat(err.toString()).contains("Nowhere 7", "tideover sites");
+        importTownHouse(owner);
+        importTownHouse(owner);
+        assertThat(run(owner, "undo", "Amselweg 11")).isEqualTo(2);
+        assertThat(err.toString().lines().skip(1)).hasSizeGreaterThanOrEqualTo(2);
+    }
+
+    @ParameterizedTest
+    @EnumSource
+    void aCustomerIsForgottenByWholeNameOnly(Owner owner) {
+        assertThat(run(owner, "forget", "Beispiel")).isEqualTo(2);
+        assertThat(err.toString()).contains("Ada Beispiel", "Ada Beispielhaft");
+        assertThat(run(owner, "forget", "ada beispiel")).isZero();
+        assertThat(out.toString()).contains("erased");
+        assertThat(run(owner, "forget", "ada beispiel")).isEqualTo(2);
+        assertThat(err.toString()).contains("Ada Beispielhaft").doesNotContain("Ada Beispiel ·");
+    }
+}
