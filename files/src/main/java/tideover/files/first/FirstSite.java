@@ -114,6 +114,8 @@ public final class FirstSite {
                     .assume("lineCurrentA", Math.round(lineA * 10) / 10.0)
                     .assume("feedInPowerW", powerVa);
         }
+        // Over two electrodes no breaker clears a fault in that cable; which type of RCD does, its maker has to say.
+        if (answers.earthing() == EarthingSystem.TT) inverter.assume(typical.part("inverter-rcd"));
         inverter.assume("role", "GRID_FORMING");
         draft.add(side, ThingKind.INVERTER, inverter);
         draft.add(

@@ -118,8 +118,8 @@ final class Surveys {
             String section = path.substring(0, path.indexOf('.'));
             String name = path.substring(section.length() + 1);
             if (path.equals("supply.penSplitAt") && !mayPartPen(work)) continue;
-            things.all().stream()
-                    .filter(thing -> thing.section().equals(section) && thing.status() != Status.REMOVED)
+            things.of(section).stream()
+                    .filter(thing -> thing.status() != Status.REMOVED)
                     .filter(thing -> isAsked(thing, new FactId(thing.id(), name), waiting))
                     .map(thing -> new FactId(thing.id(), name))
                     .sorted(Comparator.comparingInt((FactId fact) -> waiting.weight(fact))

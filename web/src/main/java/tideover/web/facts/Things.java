@@ -1,7 +1,10 @@
 package tideover.web.facts;
 
 import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import org.jspecify.annotations.Nullable;
 import tideover.engine.site.Site;
@@ -12,10 +15,34 @@ import tideover.engine.site.ThingKind;
 
 /** The things of a site by where they are stated. */
 final class Things {
-    private final Site site;
+    private final Map<ThingId, Stated> stated = new LinkedHashMap<>();
 
     Things(Site site) {
-        this.site = site;
+        for (Thing single : List.of(
+                site.house().place(), site.house().gridOperator(), site.house().supply()))
+            stated.put(
+                    single.id(),
+                    new Stated(single.id(), ThingKind.sectionOf(single), single, null, null, Status.EXISTING));
+        Map<ThingId, Thing> house = byId(site.house().things());
+        Map<ThingId, Thing> plan = byId(site.plan().things());
+        Map<ThingId, Thing> built = byId(site.built().things());
+        Map<ThingId, Status> statuses = site.statuses();
+        for (Map<ThingId, Thing> side : List.of(house, plan, built))
+            side.forEach((id, thing) -> stated.putIfAbsent(
+                    id,
+                    new Stated(
+                            id,
+                            ThingKind.sectionOf(thing),
+                            house.get(id),
+                            plan.get(id),
+                            built.get(id),
+                            statuses.getOrDefault(id, Status.EXISTING))));
+    }
+
+    private static Map<ThingId, Thing> byId(List<Thing> things) {
+        Map<ThingId, Thing> byId = new LinkedHashMap<>();
+        for (Thing thing : things) byId.put(thing.id(), thing);
+        return byId;
     }
 
     /** Where a thing is stated. */
@@ -41,36 +68,22 @@ final class Things {
     }
 
     Optional<Stated> find(ThingId id) {
-        for (Thing single : singles())
-            if (single.id().equals(id))
-                return Optional.of(new Stated(id, ThingKind.sectionOf(single), single, null, null, Status.EXISTING));
-        Thing house = in(site.house().things(), id);
-        Thing plan = in(site.plan().things(), id);
-        Thing built = in(site.built().things(), id);
-        Thing any = house != null ? house : plan != null ? plan : built;
-        if (any == null) return Optional.empty();
-        Status status = site.statuses().getOrDefault(id, Status.EXISTING);
-        return Optional.of(new Stated(id, ThingKind.sectionOf(any), house, plan, built, status));
-    }
-
-    private List<Thing> singles() {
-        return List.of(
-                site.house().place(), site.house().gridOperator(), site.house().supply());
-    }
-
-    private static @Nullable Thing in(List<Thing> things, ThingId id) {
-        for (Thing thing : things) if (thing.id().equals(id)) return thing;
-        return null;
+        return Optional.ofNullable(stated.get(id));
     }
 
     /** All things: those in no list first, then kind by kind as they are written. */
     List<Stated> all() {
-        List<Stated> all = new ArrayList<>();
-        for (Thing single : singles()) find(single.id()).ifPresent(all::add);
-        for (ThingKind kind : ThingKind.values())
-            for (ThingId id : site.statuses().keySet())
-                find(id).filter(stated -> stated.section().equals(kind.section()))
-                        .ifPresent(all::add);
+        List<Stated> all = new ArrayList<>(stated.values());
+        all.sort(Comparator.comparingInt(thing -> ThingKind.findBySection(thing.section())
+                .map(kind -> kind.ordinal() + 1)
+                .orElse(0)));
         return all;
+    }
+
+    /** The things of one kind. */
+    List<Stated> of(String section) {
+        return stated.values().stream()
+                .filter(thing -> thing.section().equals(section))
+                .toList();
     }
 }

@@ -55,6 +55,17 @@ class FactsTest extends BrowserTest {
     }
 
     @Test
+    void numbersAreReadAndTypedWithTheReadersDecimalSign() {
+        Page page = open(page(options(Screen.PHONE).setLocale("de-DE")), site + "/things/supply");
+        Locator loop = page.locator("#house-loopImpedanceOhm");
+        assertThat(loop).hasValue("0,28");
+        loop.fill("310 mΩ");
+        press(page, "Save");
+        assertThat(page.locator("#house-loopImpedanceOhm")).hasValue("0,31");
+        assertThat(head().house().supply().loopImpedanceOhm()).isEqualTo(0.31);
+    }
+
+    @Test
     void whatIsPlannedIsWrittenBesideWhatWasFoundAndAnEmptyFieldLeavesItAsFound() {
         Page page = open(page(), site + "/things/main-board");
         Locator planned = page.getByLabel("Spare ways, planned");
