@@ -41,6 +41,7 @@ public final class Measure {
 
     private List<Benchmark> all() {
         Program program = new Program(home.resolve("tideover"));
+        WebEdits edits = new WebEdits(program);
         return List.of(
                 new Assess(),
                 new Flows(),
@@ -64,7 +65,10 @@ public final class Measure {
                         Aim.below(4),
                         program,
                         "handover",
-                        ColdStart.Output.FOLDER));
+                        ColdStart.Output.FOLDER),
+                new WebStart(program),
+                new WebLatency(edits),
+                new WebMemory(edits));
     }
 
     /** Takes the arguments in. @return what is wrong with them; empty if nothing is */
