@@ -2,12 +2,14 @@ package tideover.command;
 
 import java.util.List;
 import picocli.CommandLine;
+import tideover.command.keeping.BackupCommand;
 import tideover.command.keeping.EditCommand;
 import tideover.command.keeping.ExportCommand;
 import tideover.command.keeping.ForgetCommand;
 import tideover.command.keeping.HistoryCommand;
 import tideover.command.keeping.ImportCommand;
 import tideover.command.keeping.RedoCommand;
+import tideover.command.keeping.RestoreCommand;
 import tideover.command.keeping.SitesCommand;
 import tideover.command.keeping.UndoCommand;
 
@@ -25,6 +27,8 @@ final class Commands {
             "undo",
             "redo",
             "history",
+            "backup",
+            "restore",
             "forget",
             "check",
             "draw",
@@ -61,6 +65,8 @@ final class Commands {
             case "undo" -> new UndoCommand(desk);
             case "redo" -> new RedoCommand(desk);
             case "history" -> new HistoryCommand(desk);
+            case "backup" -> new BackupCommand(desk);
+            case "restore" -> new RestoreCommand(desk);
             case "forget" -> new ForgetCommand(desk);
             case "check" -> new CheckCommand(desk);
             case "draw" -> new DrawCommand(desk);

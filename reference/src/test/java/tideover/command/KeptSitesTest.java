@@ -10,6 +10,7 @@ import java.io.StringWriter;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.nio.file.attribute.PosixFilePermissions;
 import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.List;
@@ -187,6 +188,32 @@ class KeptSitesTest {
         importTownHouse(owner);
         assertThat(run(owner, "undo", "Amselweg 11")).isEqualTo(2);
         assertThat(err.toString().lines().skip(1)).hasSizeGreaterThanOrEqualTo(2);
+    }
+
+    @ParameterizedTest
+    @EnumSource
+    void aBackupHoldsEverythingAndComesBack(Owner owner) throws IOException {
+        String site = importTownHouse(owner);
+        Path backup = folders.resolve(owner + ".backup");
+        assertThat(run(owner, "backup", backup)).isZero();
+        assertThat(Files.getPosixFilePermissions(backup)).isEqualTo(PosixFilePermissions.fromString("rw-------"));
+        assertThat(run(owner, "backup", backup)).as("never over another file").isEqualTo(2);
+        assertThat(run(owner, "backup", folders.resolve("nowhere/x"))).isEqualTo(2);
+        assertThat(err.toString()).contains("nowhere");
+
+        run(owner, "edit", site, "bath-sockets.cable.lengthM=99");
+        if (owner == Owner.WORKBENCH) {
+            assertThat(run(owner, "restore", backup))
+                    .as("not under a workbench that runs")
+                    .isEqualTo(2);
+            assertThat(length(owner, site)).isEqualTo("99");
+        } else {
+            assertThat(run(owner, "restore", backup)).isZero();
+            assertThat(length(owner, site)).isNotEqualTo("99");
+            assertThat(run(owner, "restore", EXAMPLES.resolve("town-house.yaml")))
+                    .isEqualTo(2);
+            assertThat(length(owner, site)).isNotEqualTo("99");
+        }
     }
 
     @ParameterizedTest

@@ -1,5 +1,6 @@
 package tideover.command.keeping;
 
+import java.nio.file.Path;
 import java.util.List;
 import java.util.Optional;
 import org.jspecify.annotations.Nullable;
@@ -48,6 +49,9 @@ interface Keeping extends AutoCloseable {
     List<KeptCustomer> customers(String text);
 
     void forget(KeptCustomer customer, PersonalAttachments attachments);
+
+    /** Copies everything into a file that is not there yet. */
+    void backup(Path file);
 
     @Override
     void close();

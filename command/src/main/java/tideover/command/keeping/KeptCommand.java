@@ -1,48 +1,31 @@
 package tideover.command.keeping;
 
-import java.nio.file.Path;
 import java.time.Clock;
 import java.util.List;
-import java.util.concurrent.Callable;
-import org.jspecify.annotations.Nullable;
-import picocli.CommandLine.Command;
-import picocli.CommandLine.Option;
 import tideover.command.Desk;
 import tideover.command.Refusal;
-import tideover.store.DataFolder;
 import tideover.store.ServingFile;
 import tideover.store.Store;
 import tideover.store.database.StoreRefusal;
 import tideover.store.database.StoreRefusal.Reason;
 import tideover.store.site.SiteSearch.Shelf;
 
-/** What commands on kept sites have in common: the data folder, whoever owns it, and sites by their names. */
-@Command(mixinStandardHelpOptions = true)
-abstract class KeptCommand implements Callable<Integer> {
-    final Desk desk;
-
-    @Option(names = "--data", paramLabel = "DIR", descriptionKey = "keeping.data")
-    private @Nullable Path data;
+/** What commands on kept sites have in common: whoever owns the data folder, and sites by their names. */
+abstract class KeptCommand extends DataCommand {
 
     KeptCommand(Desk desk) {
-        this.desk = desk;
+        super(desk);
     }
 
     @Override
-    public final Integer call() {
+    final int work() {
         try (Keeping keeping = open()) {
             return work(keeping);
-        } catch (StoreRefusal refusal) {
-            throw new Refusal(List.of(desk.wording().of(refusal.phrase())));
         }
     }
 
     /** Does what was asked for. @return the status to end with */
     abstract int work(Keeping keeping);
-
-    final Path folder() {
-        return (data == null ? DataFolder.usual() : data).toAbsolutePath().normalize();
-    }
 
     private Keeping open() {
         try {

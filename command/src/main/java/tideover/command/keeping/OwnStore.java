@@ -1,5 +1,6 @@
 package tideover.command.keeping;
 
+import java.nio.file.Path;
 import java.time.Clock;
 import java.util.List;
 import java.util.Optional;
@@ -135,6 +136,11 @@ final class OwnStore implements Keeping {
     @Override
     public void forget(KeptCustomer customer, PersonalAttachments attachments) {
         store.customers().forget(new CustomerId(customer.id()), clock.instant(), attachments);
+    }
+
+    @Override
+    public void backup(Path file) {
+        store.backup(file);
     }
 
     @Override

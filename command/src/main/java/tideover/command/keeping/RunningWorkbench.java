@@ -10,6 +10,11 @@ import java.net.http.HttpRequest.BodyPublishers;
 import java.net.http.HttpResponse;
 import java.net.http.HttpResponse.BodyHandlers;
 import java.nio.charset.StandardCharsets;
+import java.nio.file.Files;
+import java.nio.file.NoSuchFileException;
+import java.nio.file.Path;
+import java.nio.file.StandardOpenOption;
+import java.nio.file.attribute.PosixFilePermissions;
 import java.time.Duration;
 import java.time.Instant;
 import java.util.ArrayList;
@@ -25,6 +30,8 @@ import tideover.files.SiteFiles;
 import tideover.papers.json.Json;
 import tideover.store.ServingFile;
 import tideover.store.customer.Customers.PersonalAttachments;
+import tideover.store.database.StoreRefusal;
+import tideover.store.database.StoreRefusal.Reason;
 import tideover.store.site.RevisionKind;
 import tideover.store.site.SiteSearch.Shelf;
 import tools.jackson.core.JacksonException;
@@ -34,6 +41,9 @@ import tools.jackson.core.json.JsonFactory;
 /** The store of a workbench that runs, asked over its HTTP API with its key. */
 final class RunningWorkbench implements Keeping {
     private static final Duration PATIENCE = Duration.ofSeconds(60);
+    /** For the whole of a large store. */
+    private static final Duration LONG_PATIENCE = Duration.ofMinutes(10);
+
     private static final int NOT_FOUND = 404;
     private static final int GOOD = 299;
 
@@ -158,6 +168,36 @@ final class RunningWorkbench implements Keeping {
     }
 
     @Override
+    public void backup(Path file) {
+        Path part = file.resolveSibling(file.getFileName() + ".part");
+        if (Files.exists(file)) throw StoreRefusal.of(Reason.FILE_EXISTS, file);
+        try {
+            Files.deleteIfExists(part);
+            if (part.getFileSystem().supportedFileAttributeViews().contains("posix"))
+                Files.createFile(
+                        part, PosixFilePermissions.asFileAttribute(PosixFilePermissions.fromString("rw-------")));
+            HttpResponse<Path> answer = client.send(
+                    reading("/backup").timeout(LONG_PATIENCE).build(),
+                    BodyHandlers.ofFile(part, StandardOpenOption.CREATE, StandardOpenOption.WRITE));
+            if (answer.statusCode() > GOOD) throw refusal(Files.readString(part));
+            Files.move(part, file);
+        } catch (NoSuchFileException e) {
+            throw StoreRefusal.of(Reason.FILE_MISSING, file.getParent());
+        } catch (IOException e) {
+            throw new Refusal(List.of(desk.sentence("command.unwritable", file.toString())));
+        } catch (InterruptedException e) {
+            Thread.currentThread().interrupt();
+            throw silent();
+        } finally {
+            try {
+                Files.deleteIfExists(part);
+            } catch (IOException e) {
+                desk.say("command.unwritable", part.toString());
+            }
+        }
+    }
+
+    @Override
     public void close() {
         // The workbench goes on; connections end with the process.
     }
@@ -225,8 +265,12 @@ final class RunningWorkbench implements Keeping {
 
     /** The sentences of the workbench; file, line and column before those about a file. */
     private Refusal refusal(HttpResponse<String> answer) {
+        return refusal(answer.body());
+    }
+
+    private Refusal refusal(String body) {
         try {
-            List<String> sentences = JsonValue.read(answer.body()).at("problems").items().stream()
+            List<String> sentences = JsonValue.read(body).at("problems").items().stream()
                     .map(this::sentence)
                     .toList();
             return sentences.isEmpty() ? silent() : new Refusal(sentences);

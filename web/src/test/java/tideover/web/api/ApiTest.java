@@ -9,6 +9,7 @@ import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.time.Duration;
+import java.time.Instant;
 import java.util.Map;
 import org.jspecify.annotations.Nullable;
 import org.junit.jupiter.api.AfterAll;
@@ -17,7 +18,10 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 import tideover.engine.rules.Digest;
+import tideover.files.FieldTable;
+import tideover.store.Store;
 import tideover.store.customer.CustomerFacts;
+import tideover.store.site.VariantId;
 import tideover.web.trial.Desk;
 import tideover.web.trial.Program;
 import tools.jackson.databind.JsonNode;
@@ -141,8 +145,7 @@ class ApiTest {
         assertThat(changed.at("/revision/who").asString()).isEqualTo("program");
         assertThat(changed.at("/findings/counts/MET").asInt()).isPositive();
         assertThat(fact(variant, LENGTH)).isEqualTo("23.5");
-        assertThat(desk.store().sites().revisions(new tideover.store.site.VariantId(variant)))
-                .hasSize(2);
+        assertThat(desk.store().sites().revisions(new VariantId(variant))).hasSize(2);
     }
 
     @Test
@@ -252,6 +255,19 @@ class ApiTest {
         JsonNode refused =
                 ask(422, "POST", "/sites/{variant}/attachments", page, "variant", variant, "file", "plan.svg");
         assertThat(refused.at("/problems/0/sentence").asString()).contains("plan.svg");
+    }
+
+    @Test
+    void aBackupIsAWholeStore() throws IOException {
+        String variant = importTownHouse();
+        HttpResponse<byte[]> backup = program.get("/api/backup");
+        assertThat(backup.statusCode()).isEqualTo(200);
+        Path folder = Files.createTempDirectory("tideover-restored");
+        Path file = Files.write(folder.resolve("backup.db"), backup.body());
+        Store.restore(folder, file, FieldTable.load(), Instant.now());
+        try (Store restored = Store.open(folder, FieldTable.load())) {
+            assertThat(restored.sites().find(new VariantId(variant))).isPresent();
+        }
     }
 
     @Test
