@@ -182,7 +182,7 @@ final class RunningWorkbench implements Keeping {
             if (answer.statusCode() > GOOD) throw refusal(Files.readString(part));
             Files.move(part, file);
         } catch (NoSuchFileException e) {
-            throw StoreRefusal.of(Reason.FILE_MISSING, file.getParent());
+            throw StoreRefusal.of(Reason.FILE_MISSING, file.resolveSibling(""));
         } catch (IOException e) {
             throw new Refusal(List.of(desk.sentence("command.unwritable", file.toString())));
         } catch (InterruptedException e) {

@@ -41,7 +41,11 @@ class FirstVisitJudgedTest {
     static Stream<Arguments> houses() {
         return Stream.of("DE", "GB", "AT", "AU", "FR")
                 .flatMap(country -> Stream.of(
-                                null, EarthingSystem.TN_S, EarthingSystem.TN_C_S, EarthingSystem.TN_C, EarthingSystem.TT)
+                                null,
+                                EarthingSystem.TN_S,
+                                EarthingSystem.TN_C_S,
+                                EarthingSystem.TN_C,
+                                EarthingSystem.TT)
                         .flatMap(earthing -> Stream.of(SupplyLines.ONE, SupplyLines.THREE)
                                 .map(lines -> Arguments.of(country, earthing, lines))));
     }
@@ -64,15 +68,15 @@ class FirstVisitJudgedTest {
         assertThat(concerned).isNotEmpty();
         assertThat(concerned)
                 .filteredOn(finding -> finding.outcome() == Outcome.MET)
-                .allSatisfy(finding ->
-                        assertThat(finding.assumptions()).as(finding.key().toString()).isEmpty());
+                .allSatisfy(finding -> assertThat(finding.assumptions())
+                        .as(finding.key().toString())
+                        .isEmpty());
         assertThat(judged.verdict().outcome()).isNotEqualTo(Outcome.MET);
     }
 
     @ParameterizedTest(name = "{0}, {1}, {2}")
     @MethodSource("housesWithNeutral")
-    void thePlanOfAUsualHouseBreaksNoRule(
-            String country, @Nullable EarthingSystem earthing, SupplyLines lines) {
+    void thePlanOfAUsualHouseBreaksNoRule(String country, @Nullable EarthingSystem earthing, SupplyLines lines) {
         Assessment judged = judge(first(country, earthing, lines, Origin.READ));
         assertThat(judged.findings())
                 .filteredOn(finding -> finding.isBlocking() && finding.outcome() == Outcome.NOT_MET)
@@ -103,8 +107,7 @@ class FirstVisitJudgedTest {
                 site, RuleBooks.load(String.valueOf(site.house().place().country())));
     }
 
-    private static Site first(
-            String country, @Nullable EarthingSystem earthing, SupplyLines lines, Origin origin) {
+    private static Site first(String country, @Nullable EarthingSystem earthing, SupplyLines lines, Origin origin) {
         List<String> usual = loads(Habit.YES, Habit.NO);
         SiteFileResult result = new FirstSite(FIELDS, TYPICAL, id -> id)
                 .of(new FirstAnswers(
