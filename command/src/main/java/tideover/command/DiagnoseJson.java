@@ -5,6 +5,7 @@ import java.util.List;
 import tideover.engine.rules.Digest;
 import tideover.papers.json.Json;
 import tideover.papers.json.ProgramVersion;
+import tideover.papers.json.WiringJson;
 import tideover.papers.wiring.Listing;
 import tools.jackson.core.JsonGenerator;
 import tools.jackson.core.json.JsonFactory;

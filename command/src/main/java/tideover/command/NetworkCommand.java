@@ -21,6 +21,9 @@ import tideover.engine.site.ThingId;
 import tideover.files.SiteFileResult;
 import tideover.papers.NetworkReport;
 import tideover.papers.Wording;
+import tideover.papers.json.NetworkAnswer;
+import tideover.papers.json.NetworkJson;
+import tideover.papers.json.NetworkTables;
 
 /** Shows what flows in a house and what faults do, state by state. */
 @Command(name = "network", resourceBundle = "tideover.command.help", mixinStandardHelpOptions = true)

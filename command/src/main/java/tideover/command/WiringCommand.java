@@ -15,6 +15,7 @@ import tideover.engine.wiring.schedule.CuttingList;
 import tideover.files.SiteFileResult;
 import tideover.papers.handover.TerminalPaper;
 import tideover.papers.handover.WiringPaper;
+import tideover.papers.json.WiringJson;
 import tideover.papers.wiring.Listing;
 import tideover.papers.wiring.ListingCsv;
 import tideover.papers.wiring.ListingText;

@@ -23,6 +23,7 @@ import tideover.papers.handover.OperatorLetter;
 import tideover.papers.handover.TerminalPaper;
 import tideover.papers.handover.WiringPaper;
 import tideover.papers.json.AssessmentJson;
+import tideover.papers.json.NetworkJson;
 import tideover.papers.terminals.TerminalDrawing;
 import tideover.papers.wiring.Listing;
 import tideover.papers.wiring.ListingCsv;
@@ -33,6 +34,7 @@ import tideover.web.jobs.JobFile;
 import tideover.web.jobs.JobResult;
 import tideover.web.jobs.Progress;
 import tideover.web.jobs.Task;
+import tideover.web.network.NetworkData;
 import tideover.web.page.Download;
 import tideover.web.wiring.WiringSources;
 import tideover.web.work.Stamps;
@@ -50,12 +52,14 @@ final class PaperMaking {
 
     private final Works works;
     private final WiringSources wiring;
+    private final NetworkData network;
     private final Stamps stamps;
     private final SiteWriter writer;
 
-    PaperMaking(Works works, WiringSources wiring, Stamps stamps, FieldTable fields) {
+    PaperMaking(Works works, WiringSources wiring, NetworkData network, Stamps stamps, FieldTable fields) {
         this.works = works;
         this.wiring = wiring;
+        this.network = network;
         this.stamps = stamps;
         this.writer = new SiteWriter(fields);
     }
@@ -105,6 +109,8 @@ final class PaperMaking {
                 MediaType.APPLICATION_JSON,
                 new AssessmentJson(words, assessment, stamp.revision()).text()));
         data.add(JobFile.text("site.json", MediaType.APPLICATION_JSON, writer.canonicalJson(work.site())));
+        data.add(JobFile.text(
+                "network.json", MediaType.APPLICATION_JSON, new NetworkJson(network.of(work, words)).text()));
         for (OperatingState state : assessment.installation().states())
             data.add(JobFile.text(
                     "diagram-" + States.path(state) + ".svg",

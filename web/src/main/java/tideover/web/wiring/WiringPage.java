@@ -14,6 +14,7 @@ import org.springframework.web.bind.annotation.RequestParam;
 import org.springframework.web.bind.annotation.RestController;
 import tideover.engine.wiring.schedule.CuttingList;
 import tideover.papers.Wording;
+import tideover.papers.json.WiringJson;
 import tideover.papers.terminals.TerminalSheet;
 import tideover.papers.wiring.Listing;
 import tideover.papers.wiring.ListingCsv;
@@ -68,6 +69,17 @@ final class WiringPage {
         Wording words = frames.words(request).with(work.installation());
         List<Listing> listings = sheets.listings(work, part, allowance(request), words);
         return Download.text(JobFile.CSV, part + ".csv", ListingCsv.of(listings.get(0)));
+    }
+
+    /** All lists that are told unless something else is asked for, for other programs. */
+    @GetMapping("/sites/{variant}/wiring.json")
+    ResponseEntity<byte[]> json(@PathVariable String variant, HttpServletRequest request) {
+        Work work = works.open(variant);
+        List<Listing> listings = sheets.atOnce(work, frames.words(request));
+        return Download.text(
+                MediaType.APPLICATION_JSON,
+                "wiring.json",
+                new WiringJson(work.revision().digest(), work.atOnce().rules(), listings).text());
     }
 
     private static TypedNumber allowance(HttpServletRequest request) {

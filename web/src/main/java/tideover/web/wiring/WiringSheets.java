@@ -67,6 +67,15 @@ final class WiringSheets {
         return known.of(sources.of(work, words, allowance.or(CuttingList.USUAL_ALLOWANCE_M)));
     }
 
+    /** The tables of all parts that are there at once. */
+    List<Listing> atOnce(Work work, Wording words) {
+        WiringData wiring = sources.of(work, words);
+        return WiringPart.ALL.stream()
+                .filter(part -> !MistakeSearch.PARTS.contains(part.name()))
+                .flatMap(part -> part.of(wiring).stream())
+                .toList();
+    }
+
     private static Allowance allowance(TypedNumber typed, Wording words) {
         String usual = NumberFormat.getNumberInstance(words.locale()).format(CuttingList.USUAL_ALLOWANCE_M);
         boolean isUsual = typed.text().isEmpty();

@@ -115,6 +115,20 @@ class NetworkPageTest extends BrowserTest {
     }
 
     @Test
+    void allOfItIsSavedForOtherPrograms() {
+        String site = desk.importExample("terrace.yaml");
+        assertThat(desk.visitor().read(site + "/network.json").body()).contains("\"format\" : 1", "ISLAND_GRID_DEAD");
+        for (String table : new String[] {"nodes", "branches", "faults"})
+            assertThat(desk.visitor().read(site + "/network/" + table + ".csv").body())
+                    .as(table)
+                    .startsWith("state,")
+                    .contains("ISLAND_GRID_DEAD");
+        assertThat(desk.visitor().read(site + "/network/others.csv").statusCode())
+                .isEqualTo(404);
+        assertThat(desk.visitor().read(site + "/wiring.json").body()).contains("\"part\" : \"steps\"");
+    }
+
+    @Test
     void inTheDarkNothingFlows() {
         String site = desk.importExample("terrace.yaml");
         assertThat(desk.visitor().read(site + "/network?state=dark").body())

@@ -1,4 +1,4 @@
-package tideover.command;
+package tideover.papers.json;
 
 import java.math.BigDecimal;
 import java.math.MathContext;
@@ -24,7 +24,7 @@ import tideover.papers.Wording;
  * @param places   the things asked for
  * @param faultOhm resistance of the faults [Ω]
  */
-record NetworkAnswer(
+public record NetworkAnswer(
         Wording wording,
         Digest site,
         RuleBook rules,
@@ -39,7 +39,7 @@ record NetworkAnswer(
     /** Figures that count in an export: more than any input has, fewer than solving leaves uncertain. */
     private static final int FIGURES = 7;
 
-    NetworkAnswer {
+    public NetworkAnswer {
         pictures = List.copyOf(pictures);
         places = List.copyOf(places);
     }

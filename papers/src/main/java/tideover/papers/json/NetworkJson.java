@@ -1,4 +1,4 @@
-package tideover.command;
+package tideover.papers.json;
 
 import java.io.StringWriter;
 import java.util.EnumMap;
@@ -23,13 +23,11 @@ import tideover.engine.site.PerLine;
 import tideover.engine.site.ThingId;
 import tideover.papers.FaultWording;
 import tideover.papers.NetworkWording;
-import tideover.papers.json.Json;
-import tideover.papers.json.ProgramVersion;
 import tools.jackson.core.JsonGenerator;
 import tools.jackson.core.json.JsonFactory;
 
 /** What flows and what faults do as JSON for machines; the form is described in docs/network-json.md and only ever grows. */
-final class NetworkJson {
+public final class NetworkJson {
 
     /** Raised when a field changes its meaning or goes. */
     private static final int FORMAT = 1;
@@ -38,14 +36,14 @@ final class NetworkJson {
     private final NetworkWording flows;
     private final FaultWording faults;
 
-    NetworkJson(NetworkAnswer answer) {
+    public NetworkJson(NetworkAnswer answer) {
         this.answer = answer;
         this.flows = new NetworkWording(answer.wording(), answer.studies().installation());
         this.faults = new FaultWording(answer.wording(), answer.studies().installation());
     }
 
     /** The text, ending with a line break. */
-    String text() {
+    public String text() {
         StringWriter text = new StringWriter();
         try (JsonGenerator json = new JsonFactory().createGenerator(Json.PRETTY, text)) {
             json.writeStartObject();

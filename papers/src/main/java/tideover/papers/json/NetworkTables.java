@@ -1,4 +1,4 @@
-package tideover.command;
+package tideover.papers.json;
 
 import java.util.ArrayList;
 import java.util.List;
@@ -16,16 +16,16 @@ import tideover.engine.site.Conductor;
 import tideover.engine.site.ThingId;
 
 /** Nodes, branches and faults as tables (CSV after RFC 4180, lines end with a line feed); described in docs/network-json.md. */
-final class NetworkTables {
+public final class NetworkTables {
 
     private final NetworkAnswer answer;
 
-    NetworkTables(NetworkAnswer answer) {
+    public NetworkTables(NetworkAnswer answer) {
         this.answer = answer;
     }
 
     /** Each conductor at each place. */
-    String nodes() {
+    public String nodes() {
         Rows rows = new Rows(
                 "state,regime,place,conductor,earthVoltageV,earthAngleDeg,neutralVoltageV,neutralShiftV,dropRatio");
         for (StatePicture picture : answer.pictures())
@@ -51,7 +51,7 @@ final class NetworkTables {
     }
 
     /** Each closed edge: cables, contacts, links, electrodes. */
-    String branches() {
+    public String branches() {
         Rows rows = new Rows("state,regime,part,thing,conductor,currentA,angleDeg,lossW");
         for (StatePicture picture : answer.pictures())
             for (HouseFlow flow : flows(picture))
@@ -78,7 +78,7 @@ final class NetworkTables {
     }
 
     /** Each fault. */
-    String faults() {
+    public String faults() {
         Rows rows = new Rows("state,place,kind,lines,extreme,faultResistanceOhm,source,answer,currentA,"
                 + "sourceL1A,sourceL2A,sourceL3A,loopOhm,voltageLeftV,touchVoltageV,protectiveA,linkA,earthA,"
                 + "clearing,by,earliestS,latestS,dark,missing");

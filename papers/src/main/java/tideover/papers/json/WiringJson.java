@@ -1,19 +1,17 @@
-package tideover.command;
+package tideover.papers.json;
 
 import java.io.StringWriter;
 import java.util.List;
 import org.jspecify.annotations.Nullable;
 import tideover.engine.rules.Digest;
 import tideover.engine.rules.RuleBook;
-import tideover.papers.json.Json;
-import tideover.papers.json.ProgramVersion;
 import tideover.papers.wiring.Cell;
 import tideover.papers.wiring.Listing;
 import tools.jackson.core.JsonGenerator;
 import tools.jackson.core.json.JsonFactory;
 
 /** Wiring lists as JSON for machines; the form is described in docs/wiring-lists.md and only ever grows. */
-final class WiringJson {
+public final class WiringJson {
 
     /** Raised when a field changes its meaning or goes. */
     private static final int FORMAT = 1;
@@ -22,14 +20,15 @@ final class WiringJson {
     private final RuleBook rules;
     private final List<Listing> listings;
 
-    WiringJson(Digest site, RuleBook rules, List<Listing> listings) {
+    /** @param site digest of the canonical JSON of the site */
+    public WiringJson(Digest site, RuleBook rules, List<Listing> listings) {
         this.site = site;
         this.rules = rules;
         this.listings = listings;
     }
 
     /** The text, ending with a line break. */
-    String text() {
+    public String text() {
         StringWriter text = new StringWriter();
         try (JsonGenerator json = new JsonFactory().createGenerator(Json.PRETTY, text)) {
             json.writeStartObject();
@@ -45,7 +44,8 @@ final class WiringJson {
         return text.append('\n').toString();
     }
 
-    static void listing(JsonGenerator json, Listing listing) {
+    /** Writes one listing as an object. */
+    public static void listing(JsonGenerator json, Listing listing) {
         json.writeStartObject();
         json.writeStringProperty("part", listing.part());
         json.writeArrayPropertyStart("rows");
