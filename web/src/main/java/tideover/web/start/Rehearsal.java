@@ -1,6 +1,8 @@
 package tideover.web.start;
 
 import java.io.IOException;
+import java.io.PrintWriter;
+import java.io.Writer;
 import java.net.CookieManager;
 import java.net.URI;
 import java.net.URLEncoder;
@@ -10,11 +12,8 @@ import java.net.http.HttpRequest.BodyPublishers;
 import java.net.http.HttpResponse;
 import java.net.http.HttpResponse.BodyHandlers;
 import java.nio.charset.StandardCharsets;
-import java.nio.file.Path;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
-import tideover.files.FieldTable;
-import tideover.store.Store;
 
 /**
  * A short life of the workbench for the launcher, which keeps the classes that come up in it so that later starts need not
@@ -31,13 +30,13 @@ public final class Rehearsal {
     private Rehearsal() {}
 
     /** Arguments: an empty folder, and that of the examples. */
-    public static void main(String[] arguments) throws IOException, InterruptedException, Serving.PortTaken {
+    public static void main(String[] arguments) throws IOException, InterruptedException {
         Main.quietLibraries();
-        Path folder = Path.of(arguments[0]).toAbsolutePath();
-        Store store = Store.open(folder, FieldTable.load());
-        String firstPage = DemoSites.fill(store, Path.of(arguments[1]), "As planned");
-        try (Serving serving = Serving.start(store, folder, 0, firstPage)) {
-            new Rehearsal().play(serving);
+        PrintWriter nobody = new PrintWriter(Writer.nullWriter());
+        ServeCommand command = new ServeCommand(nobody, nobody);
+        Main.run(command, nobody, nobody, "demo", "--port", "0", "--data", arguments[0], "--examples", arguments[1]);
+        try (Serving serving = command.serving()) {
+            if (serving != null) new Rehearsal().play(serving);
         }
     }
 

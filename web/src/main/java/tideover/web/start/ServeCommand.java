@@ -42,25 +42,34 @@ final class ServeCommand implements Callable<Integer> {
     @Option(names = "--examples", paramLabel = "DIR", hidden = true)
     private Path examples = Path.of(System.getProperty("tideover.examples", "examples"));
 
+    private @Nullable Serving serving;
+
     ServeCommand(PrintWriter out, PrintWriter err) {
         this.out = out;
         this.err = err;
     }
 
+    /** The workbench, once it runs. */
+    @Nullable
+    Serving serving() {
+        return serving;
+    }
+
     @Override
     public Integer call() {
+        Preparation preparation = Preparation.begin();
         FieldTable fields = FieldTable.load();
         Wording words = Wording.of(Locale.ENGLISH, fields);
         Path folder = data != null ? data : what == What.DEMO ? Path.of("tideover-demo") : DataFolder.usual();
         try {
-            return serve(folder.toAbsolutePath().normalize(), fields, words);
+            return serve(folder.toAbsolutePath().normalize(), preparation, fields, words);
         } catch (StoreRefusal refusal) {
             err.println(words.of(refusal.phrase()));
             return REFUSED;
         }
     }
 
-    private int serve(Path folder, FieldTable fields, Wording words) {
+    private int serve(Path folder, Preparation preparation, FieldTable fields, Wording words) {
         Store store;
         try {
             store = Store.open(folder, fields);
@@ -73,8 +82,10 @@ final class ServeCommand implements Callable<Integer> {
         try {
             String firstPage =
                     what == What.DEMO ? DemoSites.fill(store, examples, words.text("sites.firstVariant")) : "/";
-            Serving serving = Serving.start(store, folder, port, firstPage);
-            out.println(words.text("serve.open", serving.address()));
+            preparation.judgeLatest(store);
+            Serving started = Serving.start(new Opened(store, folder, fields, preparation), port, firstPage);
+            serving = started;
+            out.println(words.text("serve.open", started.address()));
             out.println(words.of(Phrase.of("serve.folder", PhraseArg.verbatim(folder.toString()))));
             out.println(words.text("serve.stop"));
             return Serving.RUNNING;

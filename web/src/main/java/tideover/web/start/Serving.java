@@ -1,7 +1,6 @@
 package tideover.web.start;
 
 import java.net.BindException;
-import java.nio.file.Path;
 import java.util.HashMap;
 import java.util.Map;
 import java.util.Objects;
@@ -10,7 +9,10 @@ import org.springframework.boot.SpringApplication;
 import org.springframework.boot.web.server.PortInUseException;
 import org.springframework.boot.web.server.servlet.context.ServletWebServerApplicationContext;
 import org.springframework.context.ConfigurableApplicationContext;
+import org.springframework.context.event.ContextClosedEvent;
 import org.springframework.context.support.GenericApplicationContext;
+import tideover.engine.assessment.Assessor;
+import tideover.files.FieldTable;
 import tideover.store.ServingFile;
 import tideover.store.Store;
 import tideover.web.Workbench;
@@ -52,25 +54,26 @@ public final class Serving implements AutoCloseable {
     }
 
     /**
-     * Serves a store, which is closed with it.
+     * Serves a store.
      *
      * @param port      where to listen; without one at the usual place, or where it is free
      * @param firstPage path that start addresses lead to
      */
-    static Serving start(Store store, Path folder, @Nullable Integer port, String firstPage) throws PortTaken {
+    static Serving start(Opened opened, @Nullable Integer port, String firstPage) throws PortTaken {
         try {
-            return start(store, folder, port == null ? USUAL_PORT : port.intValue(), new StartTokens(firstPage));
+            return start(opened, port == null ? USUAL_PORT : port.intValue(), new StartTokens(firstPage));
         } catch (PortTaken taken) {
             if (port != null) throw taken;
-            return start(store, folder, 0, new StartTokens(firstPage));
+            return start(opened, 0, new StartTokens(firstPage));
         }
     }
 
-    private static Serving start(Store store, Path folder, int port, StartTokens tokens) throws PortTaken {
+    private static Serving start(Opened opened, int port, StartTokens tokens) throws PortTaken {
         AccessKey key = AccessKey.random();
         Map<String, Object> settings = new HashMap<>();
         settings.put("server.port", port);
-        settings.put("logging.file.name", folder.resolve("tideover.log").toString());
+        settings.put(
+                "logging.file.name", opened.folder().resolve("tideover.log").toString());
         settings.put(
                 "server.servlet.session.cookie.name",
                 "tideover-" + ProcessHandle.current().pid());
@@ -78,7 +81,9 @@ public final class Serving implements AutoCloseable {
         application.setDefaultProperties(settings);
         application.addInitializers(given -> {
             GenericApplicationContext beans = (GenericApplicationContext) given;
-            beans.registerBean(Store.class, () -> store);
+            beans.registerBean(Store.class, opened::store);
+            beans.registerBean(FieldTable.class, opened::fields);
+            beans.registerBean(Assessor.class, opened.preparation()::assessor);
             beans.registerBean(AccessKey.class, () -> key);
             beans.registerBean(StartTokens.class, () -> tokens);
         });
@@ -91,9 +96,15 @@ public final class Serving implements AutoCloseable {
         }
         int listening = Objects.requireNonNull(((ServletWebServerApplicationContext) context).getWebServer())
                 .getPort();
-        new ServingFile(listening, key.text()).write(folder);
+        try {
+            new ServingFile(listening, key.text()).write(opened.folder());
+        } catch (RuntimeException e) {
+            // It would serve nobody who asks for it.
+            context.close();
+            throw e;
+        }
         context.addApplicationListener(event -> {
-            if (event instanceof org.springframework.context.event.ContextClosedEvent) ServingFile.remove(folder);
+            if (event instanceof ContextClosedEvent) ServingFile.remove(opened.folder());
         });
         return new Serving(context, listening, tokens);
     }

@@ -1,6 +1,7 @@
 package tideover.web.start;
 
 import java.nio.file.Path;
+import tideover.files.FieldTable;
 import tideover.store.Store;
 
 /** Starts the workbench for tests of any area, on whatever port is free. */
@@ -13,9 +14,9 @@ public final class TestServing {
     }
 
     /** The workbench as {@code serve} starts it. */
-    public static Serving start(Store store, Path folder) {
+    public static Serving start(Store store, Path folder, FieldTable fields) {
         try {
-            return Serving.start(store, folder, 0, "/");
+            return Serving.start(new Opened(store, folder, fields, Preparation.begin()), 0, "/");
         } catch (Serving.PortTaken e) {
             throw new IllegalStateException("no port is free", e);
         }

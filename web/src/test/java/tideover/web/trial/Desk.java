@@ -39,7 +39,7 @@ public final class Desk implements AutoCloseable {
     private Desk(Path folder) {
         this.folder = folder;
         this.store = Store.open(folder, FIELDS);
-        this.serving = TestServing.start(store, folder);
+        this.serving = TestServing.start(store, folder, FIELDS);
     }
 
     /** A workbench without sites. */
@@ -55,7 +55,7 @@ public final class Desk implements AutoCloseable {
     public void restart() {
         serving.close();
         store = Store.open(folder, FIELDS);
-        serving = TestServing.start(store, folder);
+        serving = TestServing.start(store, folder, FIELDS);
     }
 
     /**
