@@ -6,6 +6,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 import com.microsoft.playwright.Locator;
 import com.microsoft.playwright.Page;
 import com.microsoft.playwright.options.AriaRole;
+import com.microsoft.playwright.options.LoadState;
 import java.util.regex.Pattern;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Tag;
@@ -47,6 +48,8 @@ class HistoryTest extends BrowserTest {
         press(page, "Undo");
         assertThat(page.locator("#revision-4")).containsText("taken back to revision 2");
         assertThat(head().planned()).containsKey(new ThingId("sauna"));
+        // What a window has not loaded by then, it would ask a closed port for.
+        page.waitForLoadState(LoadState.NETWORKIDLE);
         desk.restart();
         Page later = open(page(), site + "/history");
         press(later, "Redo");
