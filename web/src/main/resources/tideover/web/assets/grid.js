@@ -229,7 +229,8 @@ export function grid(page) {
     }
   }
 
-  // While an answer arrives somebody may be typing into the next cell: it goes on where it was.
+  // While an answer arrives somebody may be typing into the next cell: it goes on where it was. Sheet and cursor are put back
+  // in one go (no settle delay, see frame.jte): a key between the two would be lost.
   let held = null;
   page.addEventListener("htmx:beforeSwap", event => {
     if (!sheet || event.detail.target !== sheet || !event.detail.shouldSwap) return;
