@@ -10,8 +10,11 @@ import org.springframework.security.web.context.HttpSessionSecurityContextReposi
 import org.springframework.security.web.context.SecurityContextRepository;
 import org.springframework.security.web.csrf.CsrfFilter;
 import org.springframework.security.web.header.HeaderWriterFilter;
+import org.springframework.security.web.header.writers.CrossOriginOpenerPolicyHeaderWriter.CrossOriginOpenerPolicy;
+import org.springframework.security.web.header.writers.CrossOriginResourcePolicyHeaderWriter.CrossOriginResourcePolicy;
 import org.springframework.security.web.header.writers.ReferrerPolicyHeaderWriter.ReferrerPolicy;
 import tideover.web.page.Doorway;
+import tideover.web.page.Person;
 
 /** The one guard that every route passes. */
 @Configuration
@@ -37,8 +40,12 @@ class GuardSettings {
                         .authenticated())
                 .securityContext(security -> security.securityContextRepository(contexts))
                 .sessionManagement(sessions -> sessions.sessionCreationPolicy(SessionCreationPolicy.IF_REQUIRED))
-                // A key is never sent by a browser on its own, so there is nothing to forge.
-                .csrf(csrf -> csrf.ignoringRequestMatchers(KeyFilter::hasKey))
+                // A key is never sent by a browser on its own, so there is nothing to forge; a stranger gets no further
+                // than the door, and no session to keep a token in.
+                .csrf(csrf ->
+                        csrf.requireCsrfProtectionMatcher(request -> CsrfFilter.DEFAULT_CSRF_MATCHER.matches(request)
+                                && !KeyFilter.hasKey(request)
+                                && Person.isLetIn()))
                 .requestCache(cache -> cache.disable())
                 .anonymous(anonymous -> {})
                 .formLogin(form -> form.disable())
@@ -49,7 +56,10 @@ class GuardSettings {
                 // Forms of a page that tells no origin at all would look like those of a foreign one.
                 .headers(headers -> headers.contentSecurityPolicy(policy -> policy.policyDirectives(CONTENT_POLICY))
                         .referrerPolicy(referrer -> referrer.policy(ReferrerPolicy.SAME_ORIGIN))
-                        .frameOptions(frame -> frame.deny()))
+                        .frameOptions(frame -> frame.deny())
+                        .crossOriginOpenerPolicy(opener -> opener.policy(CrossOriginOpenerPolicy.SAME_ORIGIN))
+                        .crossOriginResourcePolicy(resource -> resource.policy(CrossOriginResourcePolicy.SAME_ORIGIN)))
+                .addFilterBefore(new RequestLog(), HeaderWriterFilter.class)
                 .addFilterAfter(new OriginFilter(), HeaderWriterFilter.class)
                 .addFilterBefore(new KeyFilter(key), CsrfFilter.class)
                 .build();

@@ -7,6 +7,7 @@ import java.nio.charset.StandardCharsets;
 import org.springframework.http.HttpStatus;
 import org.springframework.http.MediaType;
 import org.springframework.http.ResponseEntity;
+import org.springframework.security.core.AuthenticationException;
 import org.springframework.stereotype.Component;
 import tools.jackson.databind.json.JsonMapper;
 
@@ -31,7 +32,8 @@ public final class Doorway {
 
     /** Refuses a request, as a page or for programs as JSON. */
     public void refuse(HttpServletRequest request, HttpServletResponse response, Exception reason) throws IOException {
-        boolean unknown = reason instanceof org.springframework.security.core.AuthenticationException;
+        // Whoever is not let in is told so, whatever else was wrong with the request.
+        boolean unknown = reason instanceof AuthenticationException || !Person.isLetIn();
         HttpStatus status = unknown ? HttpStatus.UNAUTHORIZED : HttpStatus.FORBIDDEN;
         String name = unknown ? "door" : "forged";
         response.setStatus(status.value());

@@ -64,6 +64,8 @@ public final class Pages {
 
     /** What every form sends along, so that no other site can send it. */
     public static String formToken(HttpServletRequest request) {
+        // A stranger gets no session to keep a token in.
+        if (!Person.isLetIn()) return "";
         return request.getAttribute(CsrfToken.class.getName()) instanceof CsrfToken token ? token.getToken() : "";
     }
 }

@@ -13,6 +13,7 @@ import org.springframework.context.event.ContextClosedEvent;
 import org.springframework.context.support.GenericApplicationContext;
 import tideover.engine.assessment.Assessor;
 import tideover.files.FieldTable;
+import tideover.store.LogFile;
 import tideover.store.ServingFile;
 import tideover.store.Store;
 import tideover.web.Workbench;
@@ -72,8 +73,7 @@ public final class Serving implements AutoCloseable {
         AccessKey key = AccessKey.random();
         Map<String, Object> settings = new HashMap<>();
         settings.put("server.port", port);
-        settings.put(
-                "logging.file.name", opened.folder().resolve("tideover.log").toString());
+        settings.put("logging.file.name", LogFile.in(opened.folder()).toString());
         settings.put(
                 "server.servlet.session.cookie.name",
                 "tideover-" + ProcessHandle.current().pid());
