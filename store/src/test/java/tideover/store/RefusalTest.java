@@ -144,6 +144,50 @@ class RefusalTest {
     }
 
     @Test
+    void aFolderThatGoesAwayAmidWorkIsSaidAndWorkGoesOnOnceItIsBack() throws IOException {
+        Path data = folder.resolve("data");
+        Path elsewhere = folder.resolve("elsewhere");
+        try (Store store = Store.open(data, TestSites.TABLE)) {
+            VariantId variant = store.sites()
+                    .create(TestSites.house(), "As planned", TestSites.at(0))
+                    .revision()
+                    .id()
+                    .variant();
+            // From now on there are connections that would go on with files nobody finds any more.
+            assertThat(store.sites().list(SiteSearch.of(""))).hasSize(1);
+            Edit edit = new Edit("oven.cable.lengthM", "12", "13");
+            Files.move(data, elsewhere);
+            assertThatThrownBy(() -> store.sites().change(variant, 1, List.of(edit), TestSites.at(1)))
+                    .satisfies(isRefusal(Reason.FOLDER_GONE));
+            assertThatThrownBy(() -> store.sites().list(SiteSearch.of(""))).satisfies(isRefusal(Reason.FOLDER_GONE));
+            assertThatThrownBy(() -> store.backup(folder.resolve("monday.db")))
+                    .satisfies(isRefusal(Reason.FOLDER_GONE));
+            Files.move(elsewhere, data);
+            store.sites().change(variant, 1, List.of(edit), TestSites.at(1));
+            assertThat(store.sites().revisions(variant)).hasSize(2);
+        }
+    }
+
+    @Test
+    void aDatabaseThatWasTakenAwayOrExchangedAmidWorkIsSaid() throws IOException {
+        Path data = folder.resolve("data");
+        Path file = data.resolve(Store.FILE);
+        try (Store store = Store.open(data, TestSites.TABLE)) {
+            store.sites().create(TestSites.house(), "As planned", TestSites.at(0));
+            Files.move(file, folder.resolve("kept.db"));
+            assertThatThrownBy(() -> store.sites().create(TestSites.house(), "As planned", TestSites.at(0)))
+                    .satisfies(isRefusal(Reason.STORE_GONE));
+            Files.copy(folder.resolve("kept.db"), file);
+            assertThatThrownBy(() -> store.sites().create(TestSites.house(), "As planned", TestSites.at(0)))
+                    .satisfies(isRefusal(Reason.STORE_GONE));
+            Files.delete(file);
+            Files.move(folder.resolve("kept.db"), file);
+            store.sites().create(TestSites.house(), "As planned", TestSites.at(0));
+            assertThat(store.sites().list(SiteSearch.of(""))).hasSize(2);
+        }
+    }
+
+    @Test
     void aBackupIntoAFolderThatIsNotThereIsSaid() {
         try (Store store = Store.open(folder.resolve("data"), TestSites.TABLE)) {
             assertThatThrownBy(() -> store.backup(folder.resolve("nowhere").resolve("monday.db")))

@@ -86,6 +86,7 @@ public final class Database implements AutoCloseable {
 
     /** Reads; everything asked for is of one moment. */
     public <T extends @Nullable Object> T read(Work<T> work) {
+        vendor.requireThere();
         try {
             return reading.inTransaction(handle -> work.with(new Sql(handle)));
         } catch (RuntimeException e) {
@@ -97,6 +98,7 @@ public final class Database implements AutoCloseable {
     public <T extends @Nullable Object> T write(Work<T> work) {
         oneWriter.lock();
         try {
+            vendor.requireThere();
             return writing.inTransaction(handle -> work.with(new Sql(handle)));
         } catch (RuntimeException e) {
             forgetWriter(e);
@@ -133,6 +135,7 @@ public final class Database implements AutoCloseable {
 
     /** Writes all of it, as of one moment, into a file that is not there yet or empty; others go on meanwhile. */
     public void copyTo(Path target) {
+        vendor.requireThere();
         try (Connection connection = vendor.source().getConnection()) {
             vendor.copy(connection, target);
         } catch (SQLException e) {

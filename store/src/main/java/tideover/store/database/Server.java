@@ -38,6 +38,11 @@ final class Server implements Vendor {
     }
 
     @Override
+    public void requireThere() {
+        // A server that is gone does not answer.
+    }
+
+    @Override
     public @Nullable StoreRefusal refusal(SQLException failure) {
         String state = failure.getSQLState();
         if (state == null) return null;

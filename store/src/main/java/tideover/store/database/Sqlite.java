@@ -5,6 +5,7 @@ import java.io.InputStream;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.nio.file.attribute.BasicFileAttributes;
 import java.sql.Connection;
 import java.sql.PreparedStatement;
 import java.sql.ResultSet;
@@ -13,6 +14,7 @@ import java.sql.Statement;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
+import java.util.Objects;
 import javax.sql.DataSource;
 import org.jspecify.annotations.Nullable;
 import org.sqlite.NativeLibraryNotFoundException;
@@ -32,6 +34,8 @@ final class Sqlite implements Vendor {
     private final Path file;
     private final SQLiteDataSource source;
     private final SQLiteDataSource inspection;
+    /** By which the system tells this file from another of its name, where it does. */
+    private @Nullable Object identity;
 
     Sqlite(Path file) {
         this.file = file;
@@ -51,7 +55,8 @@ final class Sqlite implements Vendor {
     }
 
     /**
-     * Looks at a file before it is opened: over one that is no database, its log would be thrown away.
+     * Looks at a file before it is opened: over one that is no database, its log would be thrown away. From then on it must
+     * stay the same file.
      *
      * @throws StoreRefusal if it is neither empty nor a database
      */
@@ -64,6 +69,24 @@ final class Sqlite implements Vendor {
         Path log = file.resolveSibling(file.getFileName() + "-wal");
         if (head.length == 0 && Files.exists(log) && Files.size(log) > 0)
             throw StoreRefusal.of(Reason.DAMAGED, file, "it is empty, but something was written after it");
+        identity = identity();
+    }
+
+    // Open connections go on with a file that was moved or deleted, and nobody would find what they write.
+    @Override
+    public void requireThere() {
+        Path folder = file.toAbsolutePath().getParent();
+        try {
+            if (Objects.equals(identity(), identity)) return;
+        } catch (IOException e) {
+            if (folder == null || !Files.isDirectory(folder))
+                throw StoreRefusal.because(e, Reason.FOLDER_GONE, String.valueOf(folder));
+        }
+        throw StoreRefusal.of(Reason.STORE_GONE, file);
+    }
+
+    private @Nullable Object identity() throws IOException {
+        return Files.readAttributes(file, BasicFileAttributes.class).fileKey();
     }
 
     @Override

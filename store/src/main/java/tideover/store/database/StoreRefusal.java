@@ -21,6 +21,8 @@ public final class StoreRefusal extends RuntimeException {
         FOLDER_READ_ONLY(1),
         /** Folder: it was there when the store was opened. */
         FOLDER_GONE(1),
+        /** File: it was there when the store was opened, or another one is there by now. */
+        STORE_GONE(1),
         /** Folder for temporary files: the program of the database is unpacked there. */
         NOT_UNPACKED(1),
         /** Folder. */

@@ -23,6 +23,13 @@ interface Vendor {
     DataSource inspection();
 
     /**
+     * Looks whether what was opened is still where others will look for it.
+     *
+     * @throws StoreRefusal if it is not
+     */
+    void requireThere();
+
+    /**
      * What the store says to a failure that its user can mend.
      *
      * @return nothing where the failure is our own mistake
