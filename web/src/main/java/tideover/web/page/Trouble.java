@@ -1,7 +1,6 @@
 package tideover.web.page;
 
 import jakarta.servlet.http.HttpServletRequest;
-import java.util.List;
 import java.util.NoSuchElementException;
 import org.slf4j.Logger;
 import org.slf4j.LoggerFactory;
@@ -39,14 +38,11 @@ final class Trouble {
         LOG.error("store refused reason={}", refusal.reason(), refusal);
         Frame frame = pages.frame(request, "refusal.title");
         String sentence = frame.words().of(refusal.phrase());
+        boolean script = request.getHeader("HX-Request") != null;
         return pages.show(
                 HttpStatus.SERVICE_UNAVAILABLE,
-                "notice",
-                new Notice(
-                        frame,
-                        frame.words().text("refusal.title"),
-                        List.of(sentence, frame.words().text("refusal.text")),
-                        null));
+                script ? "refusedPart" : "refused",
+                new Refused(frame, sentence, Again.of(request)));
     }
 
     @ExceptionHandler({TypeMismatchException.class, MultipartException.class})

@@ -1,10 +1,13 @@
 package tideover.web.start;
 
+import ch.qos.logback.classic.LoggerContext;
+import ch.qos.logback.core.status.StatusManager;
 import java.net.BindException;
 import java.util.HashMap;
 import java.util.Map;
 import java.util.Objects;
 import org.jspecify.annotations.Nullable;
+import org.slf4j.LoggerFactory;
 import org.springframework.boot.SpringApplication;
 import org.springframework.boot.web.server.PortInUseException;
 import org.springframework.boot.web.server.servlet.context.ServletWebServerApplicationContext;
@@ -94,6 +97,7 @@ public final class Serving implements AutoCloseable {
             if (isPortTaken(e)) throw new PortTaken(port);
             throw e;
         }
+        quietLog();
         int listening = Objects.requireNonNull(((ServletWebServerApplicationContext) context).getWebServer())
                 .getPort();
         try {
@@ -107,6 +111,13 @@ public final class Serving implements AutoCloseable {
             if (event instanceof ContextClosedEvent) ServingFile.remove(opened.folder());
         });
         return new Serving(context, listening, tokens);
+    }
+
+    /** What troubles the log itself, such as a full disk, would land on the terminal as a stack trace. */
+    private static void quietLog() {
+        if (!(LoggerFactory.getILoggerFactory() instanceof LoggerContext logs)) return;
+        StatusManager troubles = logs.getStatusManager();
+        troubles.getCopyOfStatusListenerList().forEach(troubles::remove);
     }
 
     private static boolean isPortTaken(Throwable trouble) {

@@ -1,6 +1,7 @@
 // Loaded on every page, as one module: what follows only makes easier what works without it.
 import { drawing } from "/assets/drawing.js";
 import { grid } from "/assets/grid.js";
+import { trouble } from "/assets/trouble.js";
 
 document.documentElement.classList.add("td-script");
 for (const hint of document.querySelectorAll(".td-only-script")) hint.hidden = false;
@@ -16,6 +17,7 @@ document.body.addEventListener("htmx:beforeSwap", event => {
     event.detail.isError = false;
   }
 });
+trouble(document);
 drawing(document);
 document.body.addEventListener("htmx:load", event => drawing(event.detail.elt.parentNode || document));
 grid(document);

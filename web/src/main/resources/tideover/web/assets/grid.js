@@ -63,7 +63,11 @@ export function grid(page) {
 
   function change(changes) {
     if (!changes.length) return;
-    waiting.push(...changes);
+    for (const one of changes) {
+      // Changed again before it was sent: only the last counts.
+      const same = waiting.find(other => other.path === one.path);
+      if (same) same.typed = one.typed; else waiting.push(one);
+    }
     if (!sent) flush();
   }
 
@@ -262,17 +266,31 @@ export function grid(page) {
     }
     answered();
   });
-  // An answer that is no sheet: a page that says what is the matter.
-  page.addEventListener("htmx:responseError", event => {
-    if (event.detail.target && event.detail.target.id === "sheet") location.reload();
-  });
-  // The workbench was stopped or the line is gone: what was typed stays, and goes with the next change.
-  page.addEventListener("htmx:sendError", () => {
-    if (!sent) return;
-    waiting = sent.concat(waiting);
+  // Neither saved nor refused: what was typed stays, and goes with the next change or when it is sent again.
+  function keep(event) {
+    if (!sheet || event.detail.target !== sheet) return;
+    sheet.removeAttribute("aria-busy");
+    const unsent = sent || [];
     sent = null;
-    for (const one of waiting) { const cell = byPath(one.path); if (cell) cell.classList.add("td-grid__cell--refused"); }
-  });
+    // What was typed later into the same cell takes its place.
+    waiting = unsent.filter(one => !waiting.some(other => other.path === one.path)).concat(waiting);
+    for (const one of waiting) {
+      const cell = byPath(one.path);
+      if (!cell) continue;
+      cell.classList.add("td-grid__cell--refused");
+      if (!(editor && editor.cell === cell)) cell.textContent = one.typed;
+    }
+    const said = sheet.querySelector(":scope > .td-problems--trouble");
+    if (!said || !waiting.length) return;
+    const again = page.createElement("button");
+    again.className = "td-button";
+    again.textContent = sheet.dataset.again;
+    again.addEventListener("click", flush);
+    said.append(again);
+  }
+  page.addEventListener("htmx:responseError", keep);
+  page.addEventListener("htmx:sendError", keep);
+  addEventListener("beforeunload", event => { if (waiting.length && !sent) event.preventDefault(); });
 
   page.addEventListener("htmx:afterSettle", event => { if (event.detail.target.id === "margin") align(); });
   addEventListener("resize", align);
