@@ -22,7 +22,7 @@ import tideover.web.start.Serving;
 import tideover.web.start.TestServing;
 
 /** A real workbench on a free port, over a folder of its own that goes with it. */
-public final class Desk implements AutoCloseable {
+public final class Desk implements Asked, AutoCloseable {
     private static final FieldTable FIELDS = FieldTable.load();
     private static final Path EXAMPLES = Path.of("..", "examples");
 
@@ -105,16 +105,19 @@ public final class Desk implements AutoCloseable {
     }
 
     /** The whole address of a path. */
+    @Override
     public String at(String path) {
         return origin() + path;
     }
 
     /** An address that lets in once. */
+    @Override
     public String startAddress() {
         return serving.address();
     }
 
     /** What programs send to be let in. */
+    @Override
     public String key() {
         return ServingFile.find(folder).orElseThrow().key();
     }

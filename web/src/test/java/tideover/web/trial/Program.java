@@ -15,9 +15,9 @@ public final class Program {
     private static final Duration PATIENCE = Duration.ofSeconds(30);
     private static final HttpClient CLIENT = HttpClient.newHttpClient();
 
-    private final Desk desk;
+    private final Asked desk;
 
-    Program(Desk desk) {
+    Program(Asked desk) {
         this.desk = desk;
     }
 
@@ -56,7 +56,7 @@ public final class Program {
         try {
             return CLIENT.send(request.build(), BodyHandlers.ofByteArray());
         } catch (IOException e) {
-            throw new AssertionError("no answer", e);
+            throw new NoAnswer(e);
         } catch (InterruptedException e) {
             Thread.currentThread().interrupt();
             throw new AssertionError(e);

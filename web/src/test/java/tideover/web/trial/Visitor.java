@@ -21,30 +21,35 @@ public final class Visitor {
     private static final Duration PATIENCE = Duration.ofSeconds(30);
     private static final Pattern FORM_TOKEN = Pattern.compile("data-form-token=\"([^\"]+)\"");
 
-    private final Desk desk;
+    private final Asked desk;
     private final HttpClient client = HttpClient.newBuilder()
             .cookieHandler(new CookieManager())
             .followRedirects(Redirect.NEVER)
             .build();
 
-    private Visitor(Desk desk) {
+    private Visitor(Asked desk) {
         this.desk = desk;
     }
 
-    static Visitor letIn(Desk desk) {
+    static Visitor letIn(Asked desk) {
         Visitor visitor = new Visitor(desk);
         int status = visitor.send(request(desk.startAddress()).GET()).statusCode();
         if (status != 303) throw new AssertionError("the start address answered " + status);
         return visitor;
     }
 
-    static Visitor outside(Desk desk) {
+    static Visitor outside(Asked desk) {
         return new Visitor(desk);
     }
 
     /** Reads a page. */
     public HttpResponse<String> read(String path) {
         return send(request(desk.at(path)).GET());
+    }
+
+    /** Reads whatever is at a whole address. */
+    public HttpResponse<String> readAt(String address) {
+        return send(request(address).GET());
     }
 
     /** Reads what is no text. */
@@ -57,6 +62,14 @@ public final class Visitor {
         return send(request(desk.at(path))
                 .header("Content-Type", "application/x-www-form-urlencoded")
                 .POST(form(formToken(), fields)));
+    }
+
+    /** Sends a form as script on its page would. @param fields name, value, name, value… */
+    public HttpResponse<String> ask(String path, String token, String... fields) {
+        return send(request(desk.at(path))
+                .header("Content-Type", "application/x-www-form-urlencoded")
+                .header("HX-Request", "true")
+                .POST(form(token, fields)));
     }
 
     /** What forms send along so that nobody else can send them. */
@@ -74,7 +87,7 @@ public final class Visitor {
         try {
             return client.send(request.timeout(PATIENCE).build(), handler);
         } catch (IOException e) {
-            throw new AssertionError("no answer", e);
+            throw new NoAnswer(e);
         } catch (InterruptedException e) {
             Thread.currentThread().interrupt();
             throw new AssertionError(e);
