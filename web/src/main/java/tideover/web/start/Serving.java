@@ -2,7 +2,11 @@ package tideover.web.start;
 
 import ch.qos.logback.classic.LoggerContext;
 import ch.qos.logback.core.status.StatusManager;
+import java.io.IOException;
 import java.net.BindException;
+import java.net.InetAddress;
+import java.net.InetSocketAddress;
+import java.net.ServerSocket;
 import java.util.HashMap;
 import java.util.Map;
 import java.util.Objects;
@@ -64,11 +68,19 @@ public final class Serving implements AutoCloseable {
      * @param firstPage path that start addresses lead to
      */
     static Serving start(Opened opened, @Nullable Integer port, String firstPage) throws PortTaken {
-        try {
-            return start(opened, port == null ? USUAL_PORT : port.intValue(), new StartTokens(firstPage));
-        } catch (PortTaken taken) {
-            if (port != null) throw taken;
-            return start(opened, 0, new StartTokens(firstPage));
+        if (port != null && !isFree(port)) throw new PortTaken(port);
+        int chosen = port != null ? port : isFree(USUAL_PORT) ? USUAL_PORT : 0;
+        return start(opened, chosen, new StartTokens(firstPage));
+    }
+
+    /** Whether a port can be had; asked beforehand, since a start that fails closes the store. */
+    private static boolean isFree(int port) {
+        try (ServerSocket socket = new ServerSocket()) {
+            socket.setReuseAddress(true);
+            socket.bind(new InetSocketAddress(InetAddress.getByAddress(new byte[] {127, 0, 0, 1}), port));
+            return true;
+        } catch (IOException e) {
+            return false;
         }
     }
 

@@ -5,6 +5,9 @@ import static org.assertj.core.api.Assertions.assertThat;
 import java.io.IOException;
 import java.io.InputStream;
 import java.io.OutputStream;
+import java.net.BindException;
+import java.net.InetSocketAddress;
+import java.net.ServerSocket;
 import java.net.Socket;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
@@ -80,6 +83,23 @@ class ServerStopTest {
             assertThat(workbench.waited()).isEqualTo(ENDED_BY_SIGTERM);
             assertQuiet(workbench);
             assertThat(ServingFile.find(folder.resolve("data"))).isEmpty();
+        }
+    }
+
+    @Test
+    void whereTheUsualPortIsTakenItServesOnAnotherOneAndKeepsItsFolder() throws IOException {
+        Path data = folder.resolve("data");
+        try (ServerSocket other = new ServerSocket()) {
+            try {
+                other.bind(new InetSocketAddress("127.0.0.1", 7463));
+            } catch (BindException e) {
+                // Taken already: all the better.
+            }
+            try (ServedProcess first = ServedProcess.open(data);
+                    ServedProcess second = ServedProcess.launch(data)) {
+                assertThat(first.visitor().read("/sites/new").statusCode()).isEqualTo(200);
+                assertThat(second.waited()).isZero();
+            }
         }
     }
 

@@ -169,7 +169,7 @@ public final class ServedProcess implements Asked, AutoCloseable {
     /** The status it ended with. */
     public int waited() {
         try {
-            if (!process.waitFor(PATIENCE_S, TimeUnit.SECONDS)) throw new AssertionError("it does not end: " + said());
+            if (!process.waitFor(PATIENCE_S, TimeUnit.SECONDS)) throw new AssertionError("it does not end");
             return process.exitValue();
         } catch (InterruptedException e) {
             Thread.currentThread().interrupt();
