@@ -125,6 +125,14 @@ final class WebDesk implements AutoCloseable {
         return client.sendAsync(request, BodyHandlers.ofString());
     }
 
+    /** Reads a page a moment later and does not wait for it. */
+    void askLater(String path, long afterMs) {
+        HttpRequest question = request(path).header("HX-Request", "true").GET().build();
+        CompletableFuture.delayedExecutor(afterMs, TimeUnit.MILLISECONDS).execute(() -> {
+            CompletableFuture<HttpResponse<Void>> unused = client.sendAsync(question, BodyHandlers.discarding());
+        });
+    }
+
     /** What its process keeps in memory [MB]; nothing where the system does not tell. */
     OptionalDouble residentMb() throws IOException {
         Path status = Path.of("/proc/%d/status".formatted(process.pid()));

@@ -4,6 +4,7 @@ import java.sql.Connection;
 import java.sql.ResultSet;
 import java.sql.SQLException;
 import java.sql.Statement;
+import java.util.Map;
 import org.flywaydb.core.Flyway;
 import tideover.store.database.StoreRefusal.Reason;
 
@@ -26,7 +27,8 @@ final class Schema {
     static Flyway migrations(Vendor vendor) {
         return Flyway.configure()
                 .dataSource(vendor.source())
-                .locations("classpath:db/migration/" + vendor.migrations())
+                .locations("classpath:db/migration")
+                .placeholders(Map.of("bytes", vendor.typeOfBytes()))
                 .table(HISTORY)
                 .loggers("slf4j")
                 .cleanDisabled(true)

@@ -18,8 +18,8 @@ final class Server implements Vendor {
     }
 
     @Override
-    public String migrations() {
-        return "postgresql";
+    public String typeOfBytes() {
+        return "BYTEA";
     }
 
     @Override

@@ -90,8 +90,8 @@ final class Sqlite implements Vendor {
     }
 
     @Override
-    public String migrations() {
-        return "sqlite";
+    public String typeOfBytes() {
+        return "BLOB";
     }
 
     @Override

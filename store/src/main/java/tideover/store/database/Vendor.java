@@ -10,8 +10,8 @@ import org.jspecify.annotations.Nullable;
 /** What differs between the makes of database. */
 interface Vendor {
 
-    /** The folder of its migrations under {@code db/migration}. */
-    String migrations();
+    /** What it calls a column of bytes: all in which its migrations differ. */
+    String typeOfBytes();
 
     /** How messages call the database. */
     String name();

@@ -46,7 +46,7 @@ public final class Sheets {
     public Sheet of(Work work, String side, Outcome last, HttpServletRequest request) {
         Wording words = frames.words(request).with(work.installation());
         CellText text = CellText.of(fields, words, work.installation());
-        Optional<Assessment> whole = works.whole(work);
+        Optional<Assessment> whole = works.wholeByNow(work);
         String written = side.equals(HOUSE) ? HOUSE : PLAN;
         SheetBuilder builder = new SheetBuilder(work, whole.orElse(work.atOnce()), words, edits, text, written);
         List<Part> parts = builder.parts();

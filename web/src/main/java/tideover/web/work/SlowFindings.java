@@ -1,5 +1,6 @@
 package tideover.web.work;
 
+import java.util.Iterator;
 import java.util.LinkedHashMap;
 import java.util.Map;
 import java.util.Optional;
@@ -12,7 +13,10 @@ import tideover.engine.assessment.Assessor;
 import tideover.store.site.RevisionId;
 import tideover.store.site.VariantId;
 
-/** Slow findings, one site after the other; what was asked for and is out of date by the time it is its turn is left out. */
+/**
+ * Slow findings, one site after the other and only of sites that somebody waits for. Of each variant only the newest revision
+ * waits its turn: whoever types fast leaves no queue behind.
+ */
 final class SlowFindings implements AutoCloseable {
     private static final Logger LOG = LoggerFactory.getLogger(SlowFindings.class);
     private static final int KEPT = 64;
@@ -32,6 +36,8 @@ final class SlowFindings implements AutoCloseable {
         }
     };
 
+    private final Map<VariantId, Work> waiting = new LinkedHashMap<>();
+
     /** What came of it so far. */
     private enum State {
         COMPUTING,
@@ -46,16 +52,36 @@ final class SlowFindings implements AutoCloseable {
         this.assessor = assessor;
     }
 
-    /** All findings, or nothing yet: then they are on the way. */
+    /** All findings where they are there already; nothing is set going. */
     Optional<Assessment> find(Work work) {
-        RevisionId revision = work.revision().id();
         synchronized (asked) {
-            Asked before = asked.get(work.row().id());
-            if (before != null && before.revision().equals(revision)) return before.whole();
-            asked.put(work.row().id(), new Asked(revision, Optional.empty(), State.COMPUTING));
+            Asked newest = asked.get(work.row().id());
+            boolean same =
+                    newest != null && newest.revision().equals(work.revision().id());
+            return same ? newest.whole() : Optional.empty();
         }
-        thread.execute(() -> compute(work));
+    }
+
+    /** All findings, or nothing yet: then they are on the way. */
+    Optional<Assessment> ask(Work work) {
+        synchronized (asked) {
+            if (isWanted(work)) return find(work);
+            asked.put(work.row().id(), new Asked(work.revision().id(), Optional.empty(), State.COMPUTING));
+            waiting.put(work.row().id(), work);
+        }
+        thread.execute(this::computeNext);
         return Optional.empty();
+    }
+
+    private void computeNext() {
+        Work next;
+        synchronized (asked) {
+            Iterator<Work> first = waiting.values().iterator();
+            if (!first.hasNext()) return;
+            next = first.next();
+            first.remove();
+        }
+        compute(next);
     }
 
     /** Whether they could not be computed: then they are not on the way. */
@@ -67,7 +93,6 @@ final class SlowFindings implements AutoCloseable {
     }
 
     private void compute(Work work) {
-        if (!isWanted(work)) return;
         try {
             Assessment whole = assessor.withSlowFindings(work.atOnce());
             synchronized (asked) {

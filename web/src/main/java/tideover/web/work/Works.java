@@ -73,8 +73,13 @@ public final class Works {
         return new Work(head.row(), earlier.revision(), assessor.assessAtOnce(earlier.site(), rules(earlier.site())));
     }
 
-    /** Every finding, slow ones included, or nothing while they are computed. */
+    /** Every finding, slow ones included, or nothing while they are computed; for whoever waits for them. */
     public Optional<Assessment> whole(Work work) {
+        return slow.ask(work);
+    }
+
+    /** Every finding where the slow ones are there already; sets nothing going, so that an edit is answered at once. */
+    public Optional<Assessment> wholeByNow(Work work) {
         return slow.find(work);
     }
 
@@ -85,7 +90,7 @@ public final class Works {
 
     /** All findings that there are by now. */
     public Assessment soFar(Work work) {
-        return slow.find(work).orElse(work.atOnce());
+        return wholeByNow(work).orElse(work.atOnce());
     }
 
     /** The same with the lines behind each finding. */

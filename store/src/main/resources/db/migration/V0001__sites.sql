@@ -10,7 +10,7 @@ CREATE TABLE site (
 CREATE TABLE site_body (
     digest TEXT NOT NULL PRIMARY KEY,    -- SHA-256 of the canonical JSON, hex
     format INTEGER NOT NULL,
-    deflated BYTEA NOT NULL
+    deflated ${bytes} NOT NULL
 );
 
 -- The columns from head on repeat what the newest revision says, for lists and search.

@@ -2,7 +2,7 @@
 CREATE TABLE attachment_body (
     digest TEXT NOT NULL PRIMARY KEY,    -- SHA-256 of the content, hex
     size_bytes BIGINT NOT NULL,
-    content BLOB NOT NULL
+    content ${bytes} NOT NULL
 );
 
 CREATE TABLE attachment (
