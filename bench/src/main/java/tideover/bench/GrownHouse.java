@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import org.jspecify.annotations.Nullable;
 import tideover.engine.site.Board;
 import tideover.engine.site.Cable;
 import tideover.engine.site.Circuit;
@@ -87,7 +88,8 @@ final class GrownHouse {
         return new Board(id, null, feeder, null, null, cable, null, null, null, null, null, null, null, null);
     }
 
-    private static Circuit copy(Circuit model, ThingId id, ThingId feeder) {
+    /** A circuit like another one, elsewhere. */
+    static Circuit copy(Circuit model, ThingId id, @Nullable ThingId feeder) {
         return new Circuit(
                 id,
                 model.designation(),

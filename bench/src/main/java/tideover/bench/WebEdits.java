@@ -166,28 +166,9 @@ final class WebEdits {
         Site grown = site;
         for (int i = 0; models.size() + i < CIRCUITS; i++) {
             Circuit model = models.get(i % models.size());
-            grown = grown.withPlanned(copy(model, new ThingId("copy-" + (i + 1))));
+            grown = grown.withPlanned(GrownHouse.copy(model, new ThingId("copy-" + (i + 1)), model.fedFrom()));
         }
         return grown;
-    }
-
-    private static Circuit copy(Circuit model, ThingId id) {
-        return new Circuit(
-                id,
-                model.designation(),
-                model.fedFrom(),
-                model.neutralFrom(),
-                model.conductors(),
-                model.cable(),
-                model.protection(),
-                model.rcd(),
-                model.load(),
-                null,
-                model.importance(),
-                model.stayOn(),
-                null,
-                model.year(),
-                model.edition());
     }
 
     private static List<Circuit> circuits(Site site) {

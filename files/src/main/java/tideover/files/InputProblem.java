@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.List;
 import tideover.engine.rules.Phrase;
 import tideover.engine.rules.PhraseArg;
+import tideover.files.text.MessageKey;
 import tideover.files.yaml.Spot;
 import tideover.files.yaml.YamlProblem;
 
@@ -32,6 +33,6 @@ public record InputProblem(String file, int line, int column, String field, Phra
 
     /** Where the wording of such a problem stands in the bundle. */
     public static String key(YamlProblem.Kind kind) {
-        return ProblemKind.PREFIX + ProblemKind.camelCase(kind);
+        return MessageKey.of(ProblemKind.PREFIX, kind);
     }
 }

@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.List;
 import tideover.engine.rules.Phrase;
 import tideover.engine.rules.PhraseArg;
+import tideover.files.text.MessageKey;
 
 /**
  * What may be wrong with a site file beyond its YAML. Each has a sentence in the bundle under {@link #key()}; the
@@ -129,7 +130,7 @@ public enum ProblemKind {
 
     ProblemKind(int arity) {
         this.arity = arity;
-        this.key = PREFIX + camelCase(this);
+        this.key = MessageKey.of(PREFIX, this);
     }
 
     /** Number of places its sentence fills. */
@@ -149,17 +150,5 @@ public enum ProblemKind {
         List<PhraseArg> verbatim = new ArrayList<>(arity);
         for (String argument : arguments) verbatim.add(PhraseArg.verbatim(argument));
         return new Phrase(key, verbatim);
-    }
-
-    /** {@code NO_LINE} becomes {@code noLine}. */
-    static String camelCase(Enum<?> word) {
-        String name = word.name();
-        StringBuilder text = new StringBuilder(name.length());
-        for (int i = 0; i < name.length(); i++) {
-            char c = name.charAt(i);
-            if (c == '_') text.append(name.charAt(++i));
-            else text.append(Character.toLowerCase(c));
-        }
-        return text.toString();
     }
 }

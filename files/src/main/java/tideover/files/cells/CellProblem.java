@@ -5,6 +5,7 @@ import java.util.List;
 import tideover.engine.rules.Phrase;
 import tideover.engine.rules.PhraseArg;
 import tideover.files.InputProblem;
+import tideover.files.text.MessageKey;
 
 /**
  * What may be wrong with what was typed into a cell, or with a list of circuits. Each has a sentence in the bundle under
@@ -82,13 +83,7 @@ public enum CellProblem {
 
     CellProblem(int arity) {
         this.arity = arity;
-        StringBuilder words = new StringBuilder("cell.");
-        boolean capital = false;
-        for (char letter : name().toCharArray()) {
-            if (letter != '_') words.append(capital ? letter : Character.toLowerCase(letter));
-            capital = letter == '_';
-        }
-        this.key = words.toString();
+        this.key = MessageKey.of("cell.", this);
     }
 
     /** Number of places its sentence fills. */

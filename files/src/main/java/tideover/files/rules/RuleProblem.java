@@ -1,5 +1,7 @@
 package tideover.files.rules;
 
+import tideover.files.text.MessageKey;
+
 /**
  * What may be wrong with a rule book beyond its YAML. Each has a sentence in the bundle under {@link #key()}; the comment
  * tells what is filled into it.
@@ -44,13 +46,7 @@ public enum RuleProblem {
 
     RuleProblem(int arity) {
         this.arity = arity;
-        StringBuilder words = new StringBuilder("problem.rules.");
-        boolean capital = false;
-        for (char letter : name().toCharArray()) {
-            if (letter != '_') words.append(capital ? letter : Character.toLowerCase(letter));
-            capital = letter == '_';
-        }
-        this.key = words.toString();
+        this.key = MessageKey.of("problem.rules.", this);
     }
 
     /** Number of places its sentence fills. */

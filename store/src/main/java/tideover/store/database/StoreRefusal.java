@@ -2,10 +2,10 @@ package tideover.store.database;
 
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Locale;
 import org.jspecify.annotations.Nullable;
 import tideover.engine.rules.Phrase;
 import tideover.engine.rules.PhraseArg;
+import tideover.files.text.MessageKey;
 
 /** The store cannot do what it was asked for, and why; whatever it had begun is undone. */
 public final class StoreRefusal extends RuntimeException {
@@ -59,12 +59,7 @@ public final class StoreRefusal extends RuntimeException {
 
         /** Where its wording stands in the bundle. */
         public String key() {
-            StringBuilder key = new StringBuilder("store.refused.");
-            for (String word : name().split("_")) {
-                if (key.charAt(key.length() - 1) == '.') key.append(word.toLowerCase(Locale.ROOT));
-                else key.append(word.charAt(0)).append(word.substring(1).toLowerCase(Locale.ROOT));
-            }
-            return key.toString();
+            return MessageKey.of("store.refused.", this);
         }
     }
 

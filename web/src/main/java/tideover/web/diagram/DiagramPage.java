@@ -44,14 +44,14 @@ final class DiagramPage {
     ResponseEntity<String> show(
             @PathVariable String variant, @RequestParam(defaultValue = "") String state, HttpServletRequest request) {
         Work work = works.open(variant);
-        return pages.show("diagram", sheet(work, state(work, state), request));
+        return pages.show("diagram", sheet(work, States.shown(work.installation(), state), request));
     }
 
     @GetMapping("/sites/{variant}/diagram.svg")
     ResponseEntity<byte[]> file(
             @PathVariable String variant, @RequestParam(defaultValue = "") String state, HttpServletRequest request) {
         Work work = works.open(variant);
-        OperatingState shown = state(work, state);
+        OperatingState shown = States.shown(work.installation(), state);
         Wording words = frames.words(request).with(work.installation());
         return Download.text(
                 SVG,
@@ -86,14 +86,5 @@ final class DiagramPage {
 
     private Diagram diagram(Work work, Wording words) {
         return Diagram.of(work.installation(), words, stamps.of(work));
-    }
-
-    private static OperatingState state(Work work, String path) {
-        Installation installation = work.installation();
-        return States.find(installation, path)
-                .orElse(
-                        installation.states().contains(OperatingState.ISLAND_GRID_DEAD)
-                                ? OperatingState.ISLAND_GRID_DEAD
-                                : OperatingState.CONNECTED);
     }
 }

@@ -24,6 +24,15 @@ public final class States {
                 .findFirst();
     }
 
+    /** The state an address names; else that for which the house is planned. */
+    public static OperatingState shown(Installation installation, String path) {
+        return find(installation, path)
+                .orElse(
+                        installation.states().contains(OperatingState.ISLAND_GRID_DEAD)
+                                ? OperatingState.ISLAND_GRID_DEAD
+                                : OperatingState.CONNECTED);
+    }
+
     /**
      * All states of an installation as links.
      *

@@ -12,6 +12,7 @@ import tideover.papers.curves.CurveSheet;
 import tideover.papers.json.NetworkAnswer;
 import tideover.papers.json.NetworkJson;
 import tideover.papers.json.NetworkTables;
+import tideover.web.diagram.States;
 import tideover.web.jobs.JobFile;
 import tideover.web.page.Download;
 import tideover.web.page.NotHere;
@@ -49,7 +50,7 @@ final class NetworkPage {
             HttpServletRequest request,
             HttpServletResponse response) {
         Work work = works.open(variant);
-        NetworkSheet sheet = sheets.of(work, NetworkSheets.state(work, state), Loads.of(request), request);
+        NetworkSheet sheet = sheets.of(work, States.shown(work.installation(), state), Loads.of(request), request);
         // The form's own address is longer than what it says.
         response.setHeader("HX-Push-Url", sheet.here());
         return pages.show("network", sheet);
@@ -85,7 +86,7 @@ final class NetworkPage {
                 places.of(
                         work,
                         place,
-                        NetworkSheets.state(work, state),
+                        States.shown(work.installation(), state),
                         TypedNumber.of(request.getParameter("faultOhm"), 0),
                         request));
     }

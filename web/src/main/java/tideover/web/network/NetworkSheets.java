@@ -150,14 +150,4 @@ final class NetworkSheets {
         errands.forEach((source, of) -> missing.add(new Missing(words.heading(source), of)));
         return missing;
     }
-
-    /** The state an address names; else that for which the house is planned. */
-    static OperatingState state(Work work, String path) {
-        Installation installation = work.installation();
-        return States.find(installation, path)
-                .orElse(
-                        installation.states().contains(OperatingState.ISLAND_GRID_DEAD)
-                                ? OperatingState.ISLAND_GRID_DEAD
-                                : OperatingState.CONNECTED);
-    }
 }

@@ -56,9 +56,8 @@ final class SlowFindings implements AutoCloseable {
     Optional<Assessment> find(Work work) {
         synchronized (asked) {
             Asked newest = asked.get(work.row().id());
-            boolean same =
-                    newest != null && newest.revision().equals(work.revision().id());
-            return same ? newest.whole() : Optional.empty();
+            if (newest == null || !newest.revision().equals(work.revision().id())) return Optional.empty();
+            return newest.whole();
         }
     }
 
