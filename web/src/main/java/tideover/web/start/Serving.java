@@ -2,16 +2,13 @@ package tideover.web.start;
 
 import ch.qos.logback.classic.LoggerContext;
 import ch.qos.logback.core.status.StatusManager;
-import java.io.IOException;
 import java.net.BindException;
-import java.net.InetAddress;
-import java.net.InetSocketAddress;
-import java.net.ServerSocket;
 import java.util.HashMap;
 import java.util.Map;
 import java.util.Objects;
 import org.jspecify.annotations.Nullable;
 import org.slf4j.LoggerFactory;
+import org.springframework.beans.factory.support.DefaultSingletonBeanRegistry;
 import org.springframework.boot.SpringApplication;
 import org.springframework.boot.web.server.PortInUseException;
 import org.springframework.boot.web.server.servlet.context.ServletWebServerApplicationContext;
@@ -22,7 +19,6 @@ import tideover.engine.assessment.Assessor;
 import tideover.files.FieldTable;
 import tideover.store.LogFile;
 import tideover.store.ServingFile;
-import tideover.store.Store;
 import tideover.web.Workbench;
 import tideover.web.guard.AccessKey;
 import tideover.web.guard.Entrance;
@@ -35,6 +31,8 @@ public final class Serving implements AutoCloseable {
 
     /** Where it listens unless somebody says otherwise or the port is taken. */
     private static final int USUAL_PORT = 7463;
+
+    private static final String STORE = "store";
 
     private final ConfigurableApplicationContext context;
     private final int port;
@@ -68,19 +66,11 @@ public final class Serving implements AutoCloseable {
      * @param firstPage path that start addresses lead to
      */
     static Serving start(Opened opened, @Nullable Integer port, String firstPage) throws PortTaken {
-        if (port != null && !isFree(port)) throw new PortTaken(port);
-        int chosen = port != null ? port : isFree(USUAL_PORT) ? USUAL_PORT : 0;
-        return start(opened, chosen, new StartTokens(firstPage));
-    }
-
-    /** Whether a port can be had; asked beforehand, since a start that fails closes the store. */
-    private static boolean isFree(int port) {
-        try (ServerSocket socket = new ServerSocket()) {
-            socket.setReuseAddress(true);
-            socket.bind(new InetSocketAddress(InetAddress.getByAddress(new byte[] {127, 0, 0, 1}), port));
-            return true;
-        } catch (IOException e) {
-            return false;
+        try {
+            return start(opened, port == null ? USUAL_PORT : port.intValue(), new StartTokens(firstPage));
+        } catch (PortTaken taken) {
+            if (port != null) throw taken;
+            return start(opened, 0, new StartTokens(firstPage));
         }
     }
 
@@ -96,7 +86,8 @@ public final class Serving implements AutoCloseable {
         application.setDefaultProperties(settings);
         application.addInitializers(given -> {
             GenericApplicationContext beans = (GenericApplicationContext) given;
-            beans.registerBean(Store.class, opened::store);
+            // Not the context's to close as long as it has not started: the next try needs it.
+            beans.getBeanFactory().registerSingleton(STORE, opened.store());
             beans.registerBean(FieldTable.class, opened::fields);
             beans.registerBean(Assessor.class, opened.preparation()::assessor);
             beans.registerBean(AccessKey.class, () -> key);
@@ -109,6 +100,7 @@ public final class Serving implements AutoCloseable {
             if (isPortTaken(e)) throw new PortTaken(port);
             throw e;
         }
+        ((DefaultSingletonBeanRegistry) context.getBeanFactory()).registerDisposableBean(STORE, opened.store()::close);
         quietLog();
         int listening = Objects.requireNonNull(((ServletWebServerApplicationContext) context).getWebServer())
                 .getPort();
