@@ -72,12 +72,19 @@ final class Elimination {
         return row.length;
     }
 
-    /** The entry of two unknowns, by their positions. */
-    int entry(int one, int two) {
+    /** The entry of two unknowns, by their positions; -1 where nothing connects them. */
+    int findEntry(int one, int two) {
         int column = Math.min(one, two);
         int wanted = Math.max(one, two);
         int i = start[column];
-        while (row[i] != wanted) i++;
-        return i;
+        while (i < start[column + 1] && row[i] != wanted) i++;
+        return i < start[column + 1] ? i : -1;
+    }
+
+    /** The entry of two unknowns that something connects. */
+    int entry(int one, int two) {
+        int entry = findEntry(one, two);
+        if (entry < 0) throw new IllegalArgumentException("nothing connects unknowns %d and %d".formatted(one, two));
+        return entry;
     }
 }

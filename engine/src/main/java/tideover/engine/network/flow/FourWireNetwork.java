@@ -5,7 +5,7 @@ import java.util.List;
 
 /**
  * A network of points, branches between them and loads. A point is one conductor at one place; point {@link #EARTH} is
- * remote earth at 0 V. Immutable; copies with other powers share what was worked out about its shape.
+ * remote earth at 0 V. Immutable; copies with other loads share what was worked out about its shape.
  */
 public final class FourWireNetwork {
 
@@ -62,7 +62,7 @@ public final class FourWireNetwork {
         loaded = new LoadedFactors(this);
     }
 
-    private FourWireNetwork(FourWireNetwork other, LoadTable loads) {
+    private FourWireNetwork(FourWireNetwork other, LoadTable loads, boolean sharesFactors) {
         pointCount = other.pointCount;
         from = other.from;
         to = other.to;
@@ -74,8 +74,8 @@ public final class FourWireNetwork {
         coupled = other.coupled;
         couplings = other.couplings;
         shape = other.shape;
-        loaded = other.loaded;
         this.loads = loads;
+        loaded = sharesFactors ? other.loaded : new LoadedFactors(this);
     }
 
     public static Builder builder() {
@@ -130,7 +130,21 @@ public final class FourWireNetwork {
      * @throws IllegalArgumentException if the numbers are not as many as the loads
      */
     public FourWireNetwork withPowers(double[] powerW, double[] reactiveVar) {
-        return new FourWireNetwork(this, loads.withPowers(powerW, reactiveVar));
+        return new FourWireNetwork(this, loads.withPowers(powerW, reactiveVar), true);
+    }
+
+    /**
+     * The same network with other loads; only numbers are worked out anew.
+     *
+     * @throws IllegalArgumentException if one lies where this network {@linkplain #hasRoomFor has no room}
+     */
+    public FourWireNetwork withLoads(List<PowerLoad> others) {
+        return new FourWireNetwork(this, new LoadTable(others), false);
+    }
+
+    /** Whether a load lies where this network has one, or where something else connects its two points. */
+    public boolean hasRoomFor(PowerLoad load) {
+        return shape.hasRoomFor(load.from(), load.to());
     }
 
     /** Voltages and currents with all loads. */

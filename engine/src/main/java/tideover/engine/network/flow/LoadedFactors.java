@@ -110,9 +110,10 @@ final class LoadedFactors {
                 freeR[v] += iR;
                 freeX[v] += iX;
             }
-            if (shape.loadSlot[i] >= 0) {
-                offR[shape.loadSlot[i]] -= yR;
-                offX[shape.loadSlot[i]] -= yX;
+            if (u >= 0 && v >= 0) {
+                int entry = shape.elimination.entry(u, v);
+                offR[entry] -= yR;
+                offX[entry] -= yX;
             }
         }
         return new Factors(shape.elimination, diagonalR, diagonalX, offR, offX);

@@ -38,7 +38,6 @@ final class Shape {
     final double[] baseOffX;
     final double[] baseRightR;
     final double[] baseRightX;
-    final int[] loadSlot;
 
     Shape(FourWireNetwork network) {
         this.network = network;
@@ -100,12 +99,13 @@ final class Shape {
             else stamp(b, b, siemensR[b], siemensX[b]);
         }
         for (FourWireNetwork.Coupling coupling : network.couplings) stamp(coupling);
-        loadSlot = new int[network.loads.count()];
-        for (int i = 0; i < loadSlot.length; i++) {
-            int u = unknown[network.loads.from[i]];
-            int v = unknown[network.loads.to[i]];
-            loadSlot[i] = u < 0 || v < 0 || u == v ? -1 : elimination.entry(u, v);
-        }
+    }
+
+    /** Whether a load between two points enters the equations only where something connects them already. */
+    boolean hasRoomFor(int from, int to) {
+        int u = unknown[from];
+        int v = unknown[to];
+        return u < 0 || v < 0 || u == v || elimination.findEntry(u, v) >= 0;
     }
 
     /** Voltage of a point to earth from a solution [V]. */

@@ -32,6 +32,7 @@ public final class FlowStudy {
     private final Impedances impedances;
     private final Demand demand;
     private final Map<OperatingState, Map<Regime, HouseFlowResult>> known = new EnumMap<>(OperatingState.class);
+    private final Map<OperatingState, HouseNetwork> networks = new EnumMap<>(OperatingState.class);
 
     /** @param impedances of the conductors at their operating temperature */
     public FlowStudy(Installation installation, Impedances impedances, Demand demand) {
@@ -131,8 +132,24 @@ public final class FlowStudy {
     }
 
     private HouseNetwork network(OperatingState state, List<HouseLoad> loads) {
-        GridSource grid = GridSource.usual(installation.supply(), demand.nominalVoltageV());
+        return networks.computeIfAbsent(state, this::networkWithRoom)
+                .findWithLoads(loads)
+                .orElseGet(() -> network(installation.in(state), loads));
+    }
+
+    /** With room for what any circuit or inverter may draw or feed. */
+    private HouseNetwork networkWithRoom(OperatingState state) {
         View view = installation.in(state);
+        List<HouseLoad> idle = new ArrayList<>();
+        for (Fed thing : installation.all(Fed.class))
+            if (thing instanceof Circuit || thing instanceof Inverter)
+                for (Conductor line : installation.lines(thing.id()))
+                    idle.add(new HouseLoad(thing, line, 0, 0, demand.nominalVoltageV()));
+        return network(view, idle);
+    }
+
+    private HouseNetwork network(View view, List<HouseLoad> loads) {
+        GridSource grid = GridSource.usual(installation.supply(), demand.nominalVoltageV());
         return new HouseNetwork(installation, view, impedances, grid, view.sources(), loads);
     }
 

@@ -1,7 +1,7 @@
 package tideover.engine.network.house;
 
 import java.util.List;
-import tideover.engine.network.flow.FourWireNetwork;
+import java.util.Optional;
 import tideover.engine.network.flow.PowerLoad;
 import tideover.engine.site.Circuit;
 import tideover.engine.site.Conductor;
@@ -35,30 +35,29 @@ public record HouseLoad(
         this(thing, line, powerW, reactiveVar, nominalVoltageV, usual(thing));
     }
 
-    /** Adds it to a network under construction: to neutral, where there is none to the next line. */
-    boolean place(HouseNetwork house, FourWireNetwork.Builder builder) {
+    /** What it is in a network: to neutral, where there is none to the next line; nothing where the thing has no voltage. */
+    Optional<PowerLoad> in(HouseNetwork house) {
         int from = house.point(thing.id(), Terminals.OUTGOING, line);
-        if (from < 0) return false;
+        if (from < 0) return Optional.empty();
         int to = house.neutral(thing.id());
         double voltageV = nominalVoltageV;
         if (to < 0) {
             List<Conductor> lines = house.installation().lines(thing.id());
             int next = (lines.indexOf(line) + 1) % lines.size();
             // Between two lines there is one load, not one each way.
-            if (lines.size() == 1 || lines.size() == 2 && next == 0) return false;
+            if (lines.size() == 1 || lines.size() == 2 && next == 0) return Optional.empty();
             to = house.point(thing.id(), Terminals.OUTGOING, lines.get(next));
             voltageV = Math.sqrt(3) * nominalVoltageV;
-            if (to < 0) return false;
+            if (to < 0) return Optional.empty();
         }
         double twoLines = voltageV != nominalVoltageV
                         && house.installation().lines(thing.id()).size() == 2
                 ? Math.sqrt(3)
                 : 1;
-        PowerLoad load = behaviour == Behaviour.IMPEDANCE
-                ? PowerLoad.impedance(from, to, twoLines * powerW, twoLines * reactiveVar, voltageV)
-                : PowerLoad.constantPower(from, to, twoLines * powerW, twoLines * reactiveVar, voltageV);
-        builder.load(load);
-        return true;
+        return Optional.of(
+                behaviour == Behaviour.IMPEDANCE
+                        ? PowerLoad.impedance(from, to, twoLines * powerW, twoLines * reactiveVar, voltageV)
+                        : PowerLoad.constantPower(from, to, twoLines * powerW, twoLines * reactiveVar, voltageV));
     }
 
     /** Heaters are impedances, all else draws the same power (common practice). */

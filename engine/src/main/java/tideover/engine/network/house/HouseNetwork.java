@@ -5,12 +5,14 @@ import java.util.Arrays;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import tideover.engine.installation.Edge;
 import tideover.engine.installation.Installation;
 import tideover.engine.installation.View;
 import tideover.engine.network.Impedances;
 import tideover.engine.network.flow.FourWireNetwork;
 import tideover.engine.network.flow.Phasor;
+import tideover.engine.network.flow.PowerLoad;
 import tideover.engine.site.Conductor;
 import tideover.engine.site.Inverter;
 import tideover.engine.site.Terminals;
@@ -34,7 +36,7 @@ public final class HouseNetwork {
     private final View view;
     private final int[] points;
     private final int[] branches;
-    private final Map<ThingId, int[]> feeds = new HashMap<>();
+    private final Map<ThingId, int[]> feeds;
     private final List<SourceBranch> sources;
     private final List<HouseLoad> loads;
     private final FourWireNetwork network;
@@ -78,6 +80,7 @@ public final class HouseNetwork {
             List<Edge> interrupted) {
         this.installation = installation;
         this.view = view;
+        feeds = new HashMap<>();
         points = new int[installation.nodeCount()];
         Arrays.fill(points, NONE);
         branches = new int[installation.edges().size()];
@@ -88,9 +91,38 @@ public final class HouseNetwork {
             if (view.isClosed(edge) && !interrupted.contains(edge)) stamp(edge, impedances, star, builder);
         sources = List.copyOf(addSources(grid, star, live, builder));
         List<HouseLoad> placed = new ArrayList<>(loads.size());
-        for (HouseLoad load : loads) if (load.place(this, builder)) placed.add(load);
+        for (PowerLoad load : place(loads, placed)) builder.load(load);
         this.loads = List.copyOf(placed);
         network = builder.build();
+    }
+
+    private HouseNetwork(HouseNetwork other, List<HouseLoad> loads, FourWireNetwork network) {
+        installation = other.installation;
+        view = other.view;
+        points = other.points;
+        branches = other.branches;
+        feeds = other.feeds;
+        sources = other.sources;
+        this.loads = loads;
+        this.network = network;
+    }
+
+    /** The same network with other loads; nothing where one of them lies where this one has no room for it. */
+    Optional<HouseNetwork> findWithLoads(List<HouseLoad> others) {
+        List<HouseLoad> placed = new ArrayList<>(others.size());
+        List<PowerLoad> powers = place(others, placed);
+        for (PowerLoad load : powers) if (!network.hasRoomFor(load)) return Optional.empty();
+        return Optional.of(new HouseNetwork(this, List.copyOf(placed), network.withLoads(powers)));
+    }
+
+    private List<PowerLoad> place(List<HouseLoad> wanted, List<HouseLoad> placed) {
+        List<PowerLoad> powers = new ArrayList<>(wanted.size());
+        for (HouseLoad load : wanted)
+            load.in(this).ifPresent(power -> {
+                powers.add(power);
+                placed.add(load);
+            });
+        return powers;
     }
 
     private void stamp(Edge edge, Impedances impedances, int star, FourWireNetwork.Builder builder) {
