@@ -70,6 +70,19 @@ public final class Assessor {
         return new Assessment(atOnce.studies(), atOnce.rules(), findings, Verdict.of(findings), Map.of());
     }
 
+    /**
+     * The same findings without what was computed on the way to them, ten times their size: for whoever keeps many. What
+     * is asked of the studies later is computed anew.
+     */
+    public Assessment withoutResults(Assessment judged) {
+        return new Assessment(
+                Studies.of(judged.installation(), judged.rules(), tables),
+                judged.rules(),
+                judged.findings(),
+                judged.verdict(),
+                judged.calculations());
+    }
+
     /** Judges a site by a rule book and keeps the lines behind each finding. */
     public Assessment explain(Site site, RuleBook rules) {
         return assess(site, rules, Judging.Calculations.KEPT, Depth.WHOLE);
@@ -148,12 +161,12 @@ public final class Assessor {
         for (AcceptedAdvice advice : accepted) reasons.put(advice.check() + " " + advice.place(), advice.reason());
         List<Finding> all = new ArrayList<>(findings.size());
         for (Finding finding : findings) {
-            String reason = reasons.isEmpty()
-                    ? null
-                    : reasons.get(finding.key().check() + " " + finding.key().place());
             boolean isAdvice =
                     finding.force() == Force.ADVISED && !finding.outcome().isSettled();
-            all.add(reason != null && isAdvice ? finding.withAccepted(reason) : finding);
+            String reason = isAdvice
+                    ? reasons.get(finding.key().check() + " " + finding.key().place())
+                    : null;
+            all.add(reason != null ? finding.withAccepted(reason) : finding);
         }
         return all;
     }

@@ -2,9 +2,11 @@ package tideover.engine.rules;
 
 import java.util.ArrayList;
 import java.util.HashMap;
+import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
 import java.util.function.Function;
 import org.jspecify.annotations.Nullable;
 import tideover.engine.site.FactId;
@@ -110,7 +112,7 @@ public final class Judging {
     public final class Draft {
         private final ThingId place;
         private final @Nullable OperatingState state;
-        private final List<FactId> facts = new ArrayList<>(6);
+        private final Set<FactId> facts = new LinkedHashSet<>(8);
         private final List<FactId> assumptions = new ArrayList<>(0);
         private Force force = Force.REQUIRED;
         private @Nullable Source source;
@@ -123,9 +125,7 @@ public final class Judging {
 
         /** A fact the finding rests on. */
         public Draft on(FactId fact) {
-            if (facts.contains(fact)) return this;
-            facts.add(fact);
-            if (origins.of(fact) == Origin.ASSUMED) assumptions.add(fact);
+            if (facts.add(fact) && origins.of(fact) == Origin.ASSUMED) assumptions.add(fact);
             return this;
         }
 
@@ -219,7 +219,8 @@ public final class Judging {
 
         private void add(Outcome outcome, List<Missing> missing, Phrase phrase) {
             FindingKey key = new FindingKey(requireCheck().id(), place, state);
-            findings.add(new Finding(key, outcome, force, measure, source, facts, assumptions, missing, phrase, null));
+            findings.add(new Finding(
+                    key, outcome, force, measure, source, List.copyOf(facts), assumptions, missing, phrase, null));
             if (trace.isOn()) {
                 calculations.put(key, List.copyOf(recorder.lines));
                 recorder.lines.clear();

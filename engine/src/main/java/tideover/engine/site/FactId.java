@@ -1,5 +1,7 @@
 package tideover.engine.site;
 
+import org.jspecify.annotations.Nullable;
+
 /**
  * One fact of one thing, written {@code thing.field}, for example {@code oven.cable.lengthM}.
  *
@@ -14,6 +16,18 @@ public record FactId(ThingId thing, String field) {
         if (dot < 1 || dot == text.length() - 1)
             throw new IllegalArgumentException("fact '%s' is not written thing.field".formatted(text));
         return new FactId(new ThingId(text.substring(0, dot)), text.substring(dot + 1));
+    }
+
+    // Written out because facts are compared everywhere: what the compiler makes for records is built anew at each
+    // start.
+    @Override
+    public boolean equals(@Nullable Object other) {
+        return other instanceof FactId id && field.equals(id.field) && thing.equals(id.thing);
+    }
+
+    @Override
+    public int hashCode() {
+        return 31 * thing.hashCode() + field.hashCode();
     }
 
     @Override
