@@ -26,11 +26,11 @@ sealed interface EditPlace {
 
     /** What stands there, as an edit names it; nothing where nothing does. */
     @Nullable
-    String value(Mapping tree);
+    String value(StatedThings tree);
 
     /** The tree with something else there; nothing where the place is not to be had. */
     @Nullable
-    Mapping with(Mapping tree, @Nullable Node after);
+    Mapping with(StatedThings tree, @Nullable Node after);
 
     /** What an edit wants there. */
     default @Nullable Node read(String text, Problems problems) {
@@ -53,25 +53,31 @@ sealed interface EditPlace {
      *
      * @param path inside the thing
      */
-    record OfFact(ThingPlace thing, List<String> path, Field field) implements EditPlace {
+    record OfFact(StatedThings.Place thing, List<String> path, Field field) implements EditPlace {
 
         /** On the plan's side what was found shows through, as it does to whoever reads the plan. */
         @Override
-        public @Nullable String value(Mapping tree) {
-            Node found = null;
-            for (String side : thing.sidesUpToThis()) {
-                Mapping stated = thing.on(side).find(tree);
-                Node here = stated == null ? null : at(stated, path);
-                if (here != null) found = over(found, here);
-            }
+        public @Nullable String value(StatedThings tree) {
+            Node found = node(tree);
             return found == null ? null : NodeText.of(found);
         }
 
+        @Nullable
+        Node node(StatedThings tree) {
+            Node found = null;
+            for (String side : thing.sidesUpToThis()) {
+                Mapping stated = tree.find(thing.on(side));
+                Node here = stated == null ? null : at(stated, path);
+                if (here != null) found = over(found, here);
+            }
+            return found;
+        }
+
         @Override
-        public @Nullable Mapping with(Mapping tree, @Nullable Node after) {
+        public @Nullable Mapping with(StatedThings tree, @Nullable Node after) {
             boolean planned = !thing.side().equals(SiteKeys.HOUSE);
-            Mapping stated = thing.find(tree);
-            if (stated == null && planned && thing.isStated(tree)) stated = Mapping.of(SPOT, List.of(thing.idEntry()));
+            Mapping stated = tree.find(thing);
+            if (stated == null && planned && tree.isStated(thing)) stated = Mapping.of(SPOT, List.of(thing.idEntry()));
             if (stated == null) return null;
             String found = planned ? new OfFact(thing.on(SiteKeys.HOUSE), path, field).value(tree) : null;
             boolean asFound = planned && after != null && same(found, NodeText.of(after));
@@ -79,10 +85,9 @@ sealed interface EditPlace {
             if (changed == null) return null;
             String about = thing.id() + "." + String.join(".", path);
             // What was said of the old value says nothing of the new one.
-            Mapping left = Removal.ofEvidence(tree, said -> said.equals(about) || said.startsWith(about + "."));
-            boolean nothingLeft = planned
-                    && changed.entries().size() == 1
-                    && thing.on(SiteKeys.HOUSE).find(tree) != null;
+            Mapping left = Removal.ofEvidence(tree.root(), said -> said.equals(about) || said.startsWith(about + "."));
+            boolean nothingLeft =
+                    planned && changed.entries().size() == 1 && tree.find(thing.on(SiteKeys.HOUSE)) != null;
             return thing.put(left, nothingLeft ? null : changed);
         }
 
@@ -130,40 +135,43 @@ sealed interface EditPlace {
     }
 
     /** A whole thing on one side. */
-    record OfThing(ThingPlace thing) implements EditPlace {
+    record OfThing(StatedThings.Place thing) implements EditPlace {
         @Override
-        public @Nullable String value(Mapping tree) {
-            Mapping stated = thing.find(tree);
+        public @Nullable String value(StatedThings tree) {
+            Mapping stated = tree.find(thing);
             return stated == null ? null : NodeText.of(stated.without("id"));
         }
 
         /** What house or plan alone knows goes altogether, with what belongs to it; a planned change goes alone. */
         @Override
-        public @Nullable Mapping with(Mapping tree, @Nullable Node after) {
-            if (after instanceof Mapping stated) return thing.put(tree, behind(thing.idEntry(), stated));
+        public @Nullable Mapping with(StatedThings tree, @Nullable Node after) {
+            if (after instanceof Mapping stated) return thing.put(tree.root(), behind(thing.idEntry(), stated));
             if (after != null) return null;
-            boolean found = thing.on(SiteKeys.HOUSE).find(tree) != null;
-            return found && !thing.side().equals(SiteKeys.HOUSE) ? thing.put(tree, null) : Removal.of(tree, thing.id());
+            boolean found = tree.find(thing.on(SiteKeys.HOUSE)) != null;
+            return found && !thing.side().equals(SiteKeys.HOUSE)
+                    ? thing.put(tree.root(), null)
+                    : Removal.of(tree.root(), thing.id());
         }
     }
 
     /** That a side takes a thing out. */
     record OfRemoval(String side, String id) implements EditPlace {
         @Override
-        public @Nullable String value(Mapping tree) {
-            return items(ThingPlace.side(tree, side), REMOVED).stream()
+        public @Nullable String value(StatedThings tree) {
+            return items(tree.side(side), REMOVED).stream()
                             .anyMatch(item -> NodeText.of(item).equals(id))
                     ? TRUE
                     : null;
         }
 
         @Override
-        public Mapping with(Mapping tree, @Nullable Node after) {
-            Mapping around = ThingPlace.side(tree, side);
+        public Mapping with(StatedThings tree, @Nullable Node after) {
+            Mapping around = tree.side(side);
             List<Node> ids = items(around, REMOVED);
             ids.removeIf(item -> NodeText.of(item).equals(id));
             if (after != null) ids.add(new Scalar(SPOT, id, Style.QUOTED));
-            return tree.with(new Entry(side, SPOT, around.with(new Entry(REMOVED, SPOT, Sequence.of(SPOT, ids)))));
+            return tree.root()
+                    .with(new Entry(side, SPOT, around.with(new Entry(REMOVED, SPOT, Sequence.of(SPOT, ids)))));
         }
 
         @Override
@@ -175,16 +183,16 @@ sealed interface EditPlace {
     /** Who or what says so. */
     record OfEvidence(String about) implements EditPlace {
         @Override
-        public @Nullable String value(Mapping tree) {
-            for (Node item : items(tree, SiteKeys.EVIDENCE))
+        public @Nullable String value(StatedThings tree) {
+            for (Node item : items(tree.root(), SiteKeys.EVIDENCE))
                 if (isIt(item)) return NodeText.of(((Mapping) item).without("about"));
             return null;
         }
 
         @Override
-        public Mapping with(Mapping tree, @Nullable Node after) {
+        public Mapping with(StatedThings tree, @Nullable Node after) {
             Entry name = new Entry("about", SPOT, new Scalar(SPOT, about, Style.QUOTED));
-            return swapped(tree, SiteKeys.EVIDENCE, after instanceof Mapping said ? behind(name, said) : null);
+            return swapped(tree.root(), SiteKeys.EVIDENCE, after instanceof Mapping said ? behind(name, said) : null);
         }
 
         private Mapping swapped(Mapping tree, String key, @Nullable Mapping item) {
@@ -202,22 +210,23 @@ sealed interface EditPlace {
     /** The reason why advice is not followed. */
     record OfAdvice(String place, String check) implements EditPlace {
         @Override
-        public @Nullable String value(Mapping tree) {
-            for (Node item : items(ThingPlace.side(tree, SiteKeys.PLAN), ACCEPTED))
+        public @Nullable String value(StatedThings tree) {
+            for (Node item : items(tree.side(SiteKeys.PLAN), ACCEPTED))
                 if (isIt(item)) return Removal.text((Mapping) item, "reason");
             return null;
         }
 
         @Override
-        public Mapping with(Mapping tree, @Nullable Node after) {
-            Mapping plan = ThingPlace.side(tree, SiteKeys.PLAN);
+        public Mapping with(StatedThings tree, @Nullable Node after) {
+            Mapping plan = tree.side(SiteKeys.PLAN);
             List<Node> items = items(plan, ACCEPTED);
             items.removeIf(this::isIt);
             if (after != null)
                 items.add(Mapping.of(
                         SPOT, List.of(entry("check", check), entry("place", place), new Entry("reason", SPOT, after))));
-            return tree.with(
-                    new Entry(SiteKeys.PLAN, SPOT, plan.with(new Entry(ACCEPTED, SPOT, Sequence.of(SPOT, items)))));
+            return tree.root()
+                    .with(new Entry(
+                            SiteKeys.PLAN, SPOT, plan.with(new Entry(ACCEPTED, SPOT, Sequence.of(SPOT, items)))));
         }
 
         @Override

@@ -8,8 +8,12 @@ import tideover.engine.site.Site;
 /** What came of editing a site: another site, or why not. Edits come together or not at all. */
 public sealed interface EditResult {
 
-    /** The site with every edit made; the same digest as before where nothing changed. */
-    record Edited(Site site, Digest digest) implements EditResult {}
+    /**
+     * The site with every edit made; the same digest as before where nothing changed.
+     *
+     * @param canonicalJson of the site, of which the digest is
+     */
+    record Edited(Site site, String canonicalJson, Digest digest) implements EditResult {}
 
     /** What stands in the way; {@link InputProblem#field()} is the path of the edit or of the fact. */
     record Refused(List<InputProblem> problems) implements EditResult {

@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import org.jspecify.annotations.Nullable;
+import tideover.engine.rules.Digest;
 import tideover.engine.site.Site;
 import tideover.engine.site.ThingKind;
 import tideover.files.EditPlace.OfAdvice;
@@ -35,7 +36,7 @@ public final class SiteEdits {
     public EditResult apply(Site site, List<Edit> edits) {
         Problems problems = new Problems();
         List<Conflict> conflicts = new ArrayList<>();
-        Mapping tree = writer.tree(site);
+        StatedThings tree = new StatedThings(writer.tree(site));
         for (Edit edit : edits) {
             EditPlace place = place(tree, edit.path());
             String now = place == null ? null : place.value(tree);
@@ -47,13 +48,14 @@ public final class SiteEdits {
             Mapping changed = place == null ? null : place.with(tree, after(place, edit, problems));
             if (changed == null)
                 problems.add(EditPlace.SPOT, edit.path(), ProblemKind.EDIT_PATH, ValueReader.shortened(edit.path()));
-            else tree = changed;
+            else tree = new StatedThings(changed);
         }
         if (!problems.isEmpty()) return new Refused(problems.all());
         if (!conflicts.isEmpty()) return new Conflicting(conflicts);
-        Site edited = new SiteReader(table, problems).read(tree);
+        Site edited = new SiteReader(table, problems).read(tree.root());
         if (edited == null || !problems.isEmpty()) return new Refused(problems.all());
-        return new Edited(edited, writer.digest(edited));
+        String json = writer.canonicalJson(edited);
+        return new Edited(edited, json, Digest.of(json));
     }
 
     private static @Nullable Node after(EditPlace place, Edit edit, Problems problems) {
@@ -71,14 +73,14 @@ public final class SiteEdits {
 
     /** The facts of one site, for whoever asks for many. */
     public Facts facts(Site site) {
-        return new Facts(writer.tree(site));
+        return new Facts(new StatedThings(writer.tree(site)));
     }
 
     /** What stands at the paths of one site. */
     public final class Facts {
-        private final Mapping tree;
+        private final StatedThings tree;
 
-        private Facts(Mapping tree) {
+        private Facts(StatedThings tree) {
             this.tree = tree;
         }
 
@@ -87,29 +89,34 @@ public final class SiteEdits {
             EditPlace place = place(tree, path);
             return place == null ? Optional.empty() : Optional.ofNullable(place.value(tree));
         }
+
+        /** One fact or group of them as a node; nothing where nothing is stated, or the path names no fact. */
+        public Optional<Node> findNode(String path) {
+            return place(tree, path) instanceof OfFact fact ? Optional.ofNullable(fact.node(tree)) : Optional.empty();
+        }
     }
 
     /** The place that a path names; nothing where there is none. */
-    private @Nullable EditPlace place(Mapping tree, String path) {
+    private @Nullable EditPlace place(StatedThings tree, String path) {
         List<String> parts = List.of(path.split("\\.", -1));
         if (parts.size() < 2 || parts.contains("")) return null;
         String first = parts.get(0);
         if (first.equals(SiteKeys.EVIDENCE)) return new OfEvidence(path.substring(first.length() + 1));
         if (first.equals(EditPlace.ACCEPTED))
             return parts.size() == 4 ? new OfAdvice(parts.get(1), parts.get(2) + "." + parts.get(3)) : null;
-        if (!SiteKeys.SIDES.contains(first)) return fact(ThingPlace.lastOf(tree, first), parts);
+        if (!SiteKeys.SIDES.contains(first)) return fact(tree.lastOf(first), parts);
         String second = parts.get(1);
         if (parts.size() == 3) {
             if (second.equals(EditPlace.REMOVED) && !first.equals(SiteKeys.HOUSE))
                 return new OfRemoval(first, parts.get(2));
-            if (ThingKind.findBySection(second).isPresent() && ThingPlace.lastOf(tree, second) == null)
-                return new OfThing(new ThingPlace(first, second, parts.get(2)));
+            if (ThingKind.findBySection(second).isPresent() && tree.lastOf(second) == null)
+                return new OfThing(new StatedThings.Place(first, second, parts.get(2)));
         }
-        ThingPlace thing = ThingPlace.lastOf(tree, second);
+        StatedThings.Place thing = tree.lastOf(second);
         return fact(thing == null ? null : thing.on(first), parts.subList(1, parts.size()));
     }
 
-    private @Nullable EditPlace fact(@Nullable ThingPlace thing, List<String> parts) {
+    private @Nullable EditPlace fact(StatedThings.@Nullable Place thing, List<String> parts) {
         if (thing == null || parts.size() < 2) return null;
         List<String> inside = parts.subList(1, parts.size());
         // An item of a list is named by its number, for which the field table has no row.

@@ -5,12 +5,16 @@ import java.util.HashMap;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
+import java.util.regex.Pattern;
 import org.jspecify.annotations.Nullable;
 import tideover.engine.site.ThingId;
 import tideover.files.text.Nearest;
 
 /** Things by id or by printed name. Where no names are given every well-formed id will do. */
 final class Names {
+
+    private static final Pattern BLANKS = Pattern.compile("\\s+");
+    private static final Pattern SEPARATOR = Pattern.compile("[,;\\n]");
 
     private final Map<ThingId, String> printed;
     private final Map<String, List<String>> ids = new HashMap<>();
@@ -23,7 +27,7 @@ final class Names {
     }
 
     private static String plain(String name) {
-        return name.strip().toLowerCase(Locale.ROOT).replaceAll("\\s+", " ");
+        return BLANKS.matcher(name.strip().toLowerCase(Locale.ROOT)).replaceAll(" ");
     }
 
     /** The id of the thing that was typed. */
@@ -47,8 +51,9 @@ final class Names {
     /** The ids of several things, parted by commas or semicolons; ids also by blanks. */
     List<String> readAll(String typed) throws Misread {
         List<String> all = new ArrayList<>();
-        String separator = typed.matches("[a-z0-9 -]+") && !ids.containsKey(plain(typed)) ? "[ ]+" : "[,;\\n]";
-        for (String part : typed.split(separator)) if (!part.isBlank()) all.add(read(part.strip()));
+        boolean parted = typed.matches("[a-z0-9 -]+") && !ids.containsKey(plain(typed));
+        for (String part : parted ? typed.split(" +") : SEPARATOR.split(typed))
+            if (!part.isBlank()) all.add(read(part.strip()));
         return all;
     }
 
@@ -62,7 +67,7 @@ final class Names {
         try {
             // A comma would part the name in a list.
             return name != null
-                    && !name.matches(".*[,;\\n].*")
+                    && !SEPARATOR.matcher(name).find()
                     && read(name.strip()).equals(id)
                     && readAll(name).equals(List.of(id));
         } catch (Misread e) {

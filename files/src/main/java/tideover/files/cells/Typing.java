@@ -28,6 +28,9 @@ import tideover.files.yaml.Node.Entry;
 import tideover.files.yaml.Node.Mapping;
 import tideover.files.yaml.Node.Scalar;
 import tideover.files.yaml.Node.Sequence;
+import tideover.files.yaml.Node.Style;
+import tideover.files.yaml.NodeText;
+import tideover.files.yaml.Spot;
 import tideover.files.yaml.YamlText;
 
 /**
@@ -237,12 +240,19 @@ public final class Typing {
      */
     public String text(Field field, @Nullable String value, List<String> conductors) {
         if (value == null) return "";
+        boolean isWritten = field.kind() == FieldKind.GROUP || field.kind().isList();
+        Node node = isWritten ? node(value) : null;
+        return text(field, node == null ? new Scalar(Spot.whole(""), value, Style.PLAIN) : node, conductors);
+    }
+
+    /** As {@link #text(Field, String, List)}, of what stands in the tree of a site. */
+    public String text(Field field, Node value, List<String> conductors) {
         return switch (field.kind()) {
-            case ID, TEXT, TERMINAL, DATE, GROUPS -> value;
-            case NUMBER, WHOLE -> quantities.text(field, value);
-            case YES_NO -> new Words(printed).yesNoText(value);
-            case WORD -> new Words(printed).text(table.valueType(field), value);
-            case REFERENCE -> names.text(value);
+            case ID, TEXT, TERMINAL, DATE, GROUPS -> NodeText.of(value);
+            case NUMBER, WHOLE -> quantities.text(field, NodeText.of(value));
+            case YES_NO -> new Words(printed).yesNoText(NodeText.of(value));
+            case WORD -> new Words(printed).text(table.valueType(field), NodeText.of(value));
+            case REFERENCE -> names.text(NodeText.of(value));
             case WORDS -> {
                 Words words = new Words(printed);
                 yield String.join(
@@ -259,15 +269,15 @@ public final class Typing {
     }
 
     /** Parted by semicolons, unless one of them would be torn apart. */
-    private static String texts(String value) {
+    private static String texts(Node value) {
         List<String> items = items(value);
         String joined = String.join("; ", items);
-        return !joined.startsWith("[") && parts(joined, "[;\\n]").equals(items) ? joined : value;
+        return !joined.startsWith("[") && parts(joined, "[;\\n]").equals(items) ? joined : NodeText.of(value);
     }
 
-    private String groupText(Field field, String value, List<String> conductors) {
+    private String groupText(Field field, Node value, List<String> conductors) {
         Class<?> type = table.valueType(field);
-        if (!(node(value) instanceof Mapping group)) return value;
+        if (!(value instanceof Mapping group)) return NodeText.of(value);
         Map<String, String> facts = new LinkedHashMap<>();
         for (Entry entry : group.entries())
             if (entry.value() instanceof Scalar scalar) facts.put(entry.key(), scalar.text());
@@ -275,13 +285,18 @@ public final class Typing {
         if (type == OvercurrentDevice.class) text = shorthand.overcurrentText(field, facts);
         if (type == ResidualDevice.class) text = shorthand.residualText(field, facts);
         if (type == Cable.class) text = shorthand.cableText(field, facts, conductors);
-        return text == null ? value : text;
+        return text == null ? NodeText.of(value) : text;
     }
 
     /** The items of a list in the form of an edit. */
     static List<String> items(String value) {
+        Node node = node(value);
+        return node == null ? List.of() : items(node);
+    }
+
+    private static List<String> items(Node value) {
         List<String> items = new ArrayList<>();
-        if (node(value) instanceof Sequence list)
+        if (value instanceof Sequence list)
             for (Node item : list.items()) if (item instanceof Scalar scalar) items.add(scalar.text());
         return items;
     }

@@ -20,11 +20,13 @@ public final class JsonSink implements Sink {
         }
     };
 
-    private final StringWriter text = new StringWriter(16 * 1024);
+    private static final JsonFactory FACTORY = new JsonFactory();
+
+    private final StringWriter text = new StringWriter();
     private final JsonGenerator json;
 
     public JsonSink(Layout layout) {
-        json = new JsonFactory().createGenerator(layout == Layout.LINE ? ObjectWriteContext.empty() : WITH_LINES, text);
+        json = FACTORY.createGenerator(layout == Layout.LINE ? ObjectWriteContext.empty() : WITH_LINES, text);
     }
 
     /** What was written; ends the writing. */

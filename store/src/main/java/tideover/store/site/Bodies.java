@@ -11,6 +11,7 @@ import java.util.zip.Inflater;
 import org.jspecify.annotations.Nullable;
 import tideover.engine.rules.Digest;
 import tideover.engine.site.Site;
+import tideover.files.EditResult.Edited;
 import tideover.files.FieldTable;
 import tideover.files.SiteFileResult;
 import tideover.files.SiteFileResult.Readable;
@@ -54,14 +55,19 @@ final class Bodies {
 
     /** Keeps a site that is settled. */
     Digest keep(Site site, Sql sql) {
-        byte[] json = writer.canonicalJson(site).getBytes(StandardCharsets.UTF_8);
-        Digest digest = Digest.of(json);
+        String json = writer.canonicalJson(site);
+        return keep(new Edited(site, json, Digest.of(json)), sql);
+    }
+
+    /** Keeps what an edit made, which is settled. */
+    Digest keep(Edited edited, Sql sql) {
+        Digest digest = edited.digest();
         sql.update("body/insert")
                 .bind("digest", digest.hex())
                 .bind("format", SiteFiles.FORMAT)
-                .bind("deflated", deflated(json))
+                .bind("deflated", deflated(edited.canonicalJson().getBytes(StandardCharsets.UTF_8)))
                 .execute();
-        atHand.put(digest, site);
+        atHand.put(digest, edited.site());
         return digest;
     }
 

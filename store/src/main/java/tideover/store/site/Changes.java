@@ -2,7 +2,6 @@ package tideover.store.site;
 
 import java.util.List;
 import org.jspecify.annotations.Nullable;
-import tideover.engine.site.Site;
 import tideover.files.Edit;
 import tideover.files.EditResult;
 import tideover.files.EditResult.Edited;
@@ -40,8 +39,9 @@ final class Changes {
         Edited edited = (Edited) result;
         Revision last = head.revision();
         if (edited.digest().equals(last.digest())) return new Unchanged(head);
-        return new Saved(
-                revisions.append(last, edited.site(), RevisionKind.EDITED, null, last.position(), entry, edits));
+        revisions.keep(edited);
+        return new Saved(revisions.append(
+                last, edited.site(), edited.digest(), RevisionKind.EDITED, null, last.position(), entry, edits));
     }
 
     ChangeResult undo(VariantId variant, long base, LogEntry entry) {
@@ -88,11 +88,11 @@ final class Changes {
     /** A revision with the content of an earlier one; its edits say what that changes. */
     private ChangeResult repeated(
             Revision head, RevisionKind kind, long number, @Nullable Long before, LogEntry entry) {
-        Site content = revisions
-                .stored(revisions.require(new RevisionId(head.id().variant(), number)))
-                .site();
-        List<Edit> edits = difference.between(revisions.stored(head).site(), content);
-        return new Saved(revisions.append(head, content, kind, number, before, entry, edits));
+        StoredSite earlier =
+                revisions.stored(revisions.require(new RevisionId(head.id().variant(), number)));
+        List<Edit> edits = difference.between(revisions.stored(head).site(), earlier.site());
+        return new Saved(revisions.append(
+                head, earlier.site(), earlier.revision().digest(), kind, number, before, entry, edits));
     }
 
     private ChangeResult overtaken(Revision head, long base) {

@@ -9,6 +9,7 @@ import tideover.engine.rules.Digest;
 import tideover.engine.site.Place;
 import tideover.engine.site.Site;
 import tideover.files.Edit;
+import tideover.files.EditResult.Edited;
 import tideover.store.database.Folding;
 import tideover.store.database.LogEntry;
 import tideover.store.database.Sql;
@@ -94,13 +95,23 @@ final class Revisions {
                 .bind("searched", searched(name, content.house().place().designation()))
                 .execute();
         RevisionId first = new RevisionId(variant, 1);
-        return inserted(first, content, kind, null, null, entry, List.of());
+        return inserted(first, content, bodies.keep(content, sql), kind, null, null, entry, List.of());
     }
 
-    /** A revision upon the head, which it follows. */
+    /** Keeps what an edit made, for a revision to be appended. */
+    void keep(Edited edited) {
+        bodies.keep(edited, sql);
+    }
+
+    /**
+     * A revision upon the head, which it follows.
+     *
+     * @param digest under which the content is kept
+     */
     StoredSite append(
             Revision head,
             Site content,
+            Digest digest,
             RevisionKind kind,
             @Nullable Long contentOf,
             @Nullable Long before,
@@ -108,7 +119,7 @@ final class Revisions {
             List<Edit> edits) {
         VariantRow variant = requireVariant(head.id().variant());
         RevisionId next = new RevisionId(variant.id(), head.number() + 1);
-        StoredSite stored = inserted(next, content, kind, contentOf, before, entry, edits);
+        StoredSite stored = inserted(next, content, digest, kind, contentOf, before, entry, edits);
         bound("variant/move", variant.id(), content, entry)
                 .bind("head", next.number())
                 .bind(
@@ -130,12 +141,12 @@ final class Revisions {
     private StoredSite inserted(
             RevisionId id,
             Site content,
+            Digest digest,
             RevisionKind kind,
             @Nullable Long contentOf,
             @Nullable Long before,
             LogEntry entry,
             List<Edit> edits) {
-        Digest digest = bodies.keep(content, sql);
         sql.update("revision/insert")
                 .bind("variant", id.variant().text())
                 .bind("number", id.number())
