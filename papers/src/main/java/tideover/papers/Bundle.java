@@ -5,12 +5,14 @@ import java.io.InputStream;
 import java.io.InputStreamReader;
 import java.io.UncheckedIOException;
 import java.nio.charset.StandardCharsets;
+import java.text.MessageFormat;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Properties;
+import java.util.concurrent.ConcurrentHashMap;
 
 /**
  * The texts of one language by key. English lies in {@code NAME.properties}; a further language lays
@@ -41,9 +43,12 @@ final class Bundle {
             "store");
 
     private final Map<String, String> texts;
+    private final Locale locale;
+    private final Map<String, MessageFormat> formats = new ConcurrentHashMap<>();
 
-    private Bundle(Map<String, String> texts) {
+    private Bundle(Map<String, String> texts, Locale locale) {
         this.texts = texts;
+        this.locale = locale;
     }
 
     static Bundle of(Locale locale) {
@@ -52,7 +57,7 @@ final class Bundle {
             read(file + ".properties", texts);
             if (!locale.getLanguage().equals("en")) read(file + "_" + locale.getLanguage() + ".properties", texts);
         }
-        return new Bundle(texts);
+        return new Bundle(texts, locale);
     }
 
     private static void read(String name, Map<String, String> texts) {
@@ -68,6 +73,17 @@ final class Bundle {
 
     Optional<String> find(String key) {
         return Optional.ofNullable(texts.get(key));
+    }
+
+    /** One of the texts with its places filled in. */
+    String filled(String text, Object... arguments) {
+        // Most texts have no places, and no apostrophe that would have to be written twice.
+        if (text.indexOf('{') < 0 && text.indexOf('\'') < 0) return text;
+        MessageFormat format = formats.computeIfAbsent(text, pattern -> new MessageFormat(pattern, locale));
+        // A format serves one thread at a time.
+        synchronized (format) {
+            return format.format(arguments);
+        }
     }
 
     /** All texts by key. */

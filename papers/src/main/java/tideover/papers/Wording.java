@@ -1,6 +1,5 @@
 package tideover.papers;
 
-import java.text.MessageFormat;
 import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.HashSet;
@@ -107,7 +106,7 @@ public final class Wording {
         for (int i = 0; i < filled.length; i++) filled[i] = argument(arguments.get(i), figures);
         String pattern = bundle.find(phrase.key()).orElse(null);
         if (pattern == null) return phrase.key() + (filled.length == 0 ? "" : " " + List.of(filled));
-        return format(pattern, filled);
+        return bundle.filled(pattern, filled);
     }
 
     /** What came of a check as sentences; for an open finding also what it waits for. */
@@ -165,7 +164,7 @@ public final class Wording {
     /** The word for an outcome, a state, a force or any other constant of the trade, as inside a sentence. */
     public String word(Enum<?> word) {
         String key = word.getDeclaringClass().getSimpleName() + "." + word.name();
-        return bundle.find(key).map(pattern -> format(pattern)).orElse(key);
+        return bundle.find(key).map(bundle::filled).orElse(key);
     }
 
     /** The same word at the beginning of a line. */
@@ -187,9 +186,7 @@ public final class Wording {
     public String name(ThingId thing) {
         String name = names.get(thing);
         if (name != null) return name;
-        return bundle.find("thing." + thing.text())
-                .map(pattern -> format(pattern))
-                .orElse(thing.text());
+        return bundle.find("thing." + thing.text()).map(bundle::filled).orElse(thing.text());
     }
 
     /** The printed names of several things: "a, b and c". */
@@ -285,9 +282,5 @@ public final class Wording {
                             && amount(a.value(), a.unit(), figures).equals(amount(b.value(), b.unit(), figures)))
                         figures++;
         return figures;
-    }
-
-    private String format(String pattern, Object... filled) {
-        return new MessageFormat(pattern, locale).format(filled);
     }
 }
