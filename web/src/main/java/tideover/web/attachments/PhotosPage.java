@@ -56,7 +56,7 @@ final class PhotosPage {
     }
 
     @GetMapping(PHOTOS)
-    ResponseEntity<String> list(
+    ResponseEntity<byte[]> list(
             @PathVariable String variant, @RequestParam(defaultValue = "") String at, HttpServletRequest request) {
         if (!Photos.isPlace(at)) throw new NotHere("place " + at);
         return pages.show("photos", photos.of(works.open(variant), at, List.of(), request));
@@ -64,7 +64,7 @@ final class PhotosPage {
 
     /** Several files at once; those that cannot be kept are told, the others are there. */
     @PostMapping(PHOTOS)
-    ResponseEntity<String> bring(
+    ResponseEntity<byte[]> bring(
             @PathVariable String variant,
             @RequestParam(defaultValue = "") String at,
             @RequestParam List<MultipartFile> file,
@@ -129,7 +129,7 @@ final class PhotosPage {
     }
 
     @PostMapping(PHOTO + "/remove")
-    ResponseEntity<String> remove(@PathVariable String variant, @PathVariable String id) {
+    ResponseEntity<byte[]> remove(@PathVariable String variant, @PathVariable String id) {
         store.attachments().remove(attachment(variant, id).id());
         return ResponseEntity.status(HttpStatus.SEE_OTHER)
                 .header(HttpHeaders.LOCATION, works.open(variant).address() + "/photos")

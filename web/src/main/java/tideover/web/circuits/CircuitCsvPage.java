@@ -60,7 +60,7 @@ final class CircuitCsvPage {
 
     /** Compares the list with the site: what differs is changed, what is new added; a row left out changes nothing. */
     @PostMapping("/sites/{variant}/circuits.csv")
-    ResponseEntity<String> bring(
+    ResponseEntity<byte[]> bring(
             @PathVariable String variant,
             @RequestParam long base,
             @RequestParam MultipartFile file,
@@ -103,7 +103,7 @@ final class CircuitCsvPage {
                 "");
     }
 
-    private ResponseEntity<String> answer(Work work, Outcome outcome, HttpServletRequest request) {
+    private ResponseEntity<byte[]> answer(Work work, Outcome outcome, HttpServletRequest request) {
         HttpStatus status = outcome.isRefused() ? HttpStatus.UNPROCESSABLE_CONTENT : HttpStatus.OK;
         return pages.show(status, "circuits", sheets.of(work, "plan", outcome, request));
     }

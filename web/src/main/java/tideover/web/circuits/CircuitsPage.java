@@ -41,7 +41,7 @@ final class CircuitsPage {
     }
 
     @GetMapping(SHEET)
-    ResponseEntity<String> show(
+    ResponseEntity<byte[]> show(
             @PathVariable String variant,
             @RequestParam(defaultValue = "plan") String side,
             HttpServletRequest request) {
@@ -50,14 +50,14 @@ final class CircuitsPage {
 
     /** One change or many: a cell, a fill, a drag, a circuit added or taken out. */
     @PostMapping(SHEET)
-    ResponseEntity<String> edit(@PathVariable String variant, @RequestParam long base, HttpServletRequest request) {
+    ResponseEntity<byte[]> edit(@PathVariable String variant, @RequestParam long base, HttpServletRequest request) {
         Work work = works.open(variant);
         return answer(editing.type(work, base, EditForm.of(request), words(work, request)), request);
     }
 
     /** What a table of another program left on the clipboard, laid over the sheet from one cell on. */
     @PostMapping(SHEET + "/paste")
-    ResponseEntity<String> paste(
+    ResponseEntity<byte[]> paste(
             @PathVariable String variant,
             @RequestParam long base,
             @RequestParam String at,
@@ -70,19 +70,19 @@ final class CircuitsPage {
     }
 
     @PostMapping(SHEET + "/undo")
-    ResponseEntity<String> undo(@PathVariable String variant, @RequestParam long base, HttpServletRequest request) {
+    ResponseEntity<byte[]> undo(@PathVariable String variant, @RequestParam long base, HttpServletRequest request) {
         Work work = works.open(variant);
         return answer(editing.undo(work, base, words(work, request)), request);
     }
 
     @PostMapping(SHEET + "/redo")
-    ResponseEntity<String> redo(@PathVariable String variant, @RequestParam long base, HttpServletRequest request) {
+    ResponseEntity<byte[]> redo(@PathVariable String variant, @RequestParam long base, HttpServletRequest request) {
         Work work = works.open(variant);
         return answer(editing.redo(work, base, words(work, request)), request);
     }
 
     /** To script the sheet alone; to a form the page, which a reload does not send again. */
-    private ResponseEntity<String> answer(Done done, HttpServletRequest request) {
+    private ResponseEntity<byte[]> answer(Done done, HttpServletRequest request) {
         String side = request.getParameter("side") == null ? "plan" : request.getParameter("side");
         Sheet sheet = sheets.of(done.work(), side, done.outcome(), request);
         boolean script = request.getHeader("HX-Request") != null;

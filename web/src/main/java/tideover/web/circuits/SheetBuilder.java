@@ -22,6 +22,8 @@ import tideover.engine.site.Status;
 import tideover.engine.site.Thing;
 import tideover.engine.site.ThingId;
 import tideover.files.SiteEdits;
+import tideover.files.yaml.Node;
+import tideover.files.yaml.NodeText;
 import tideover.papers.Wording;
 import tideover.web.circuits.Sheet.Cell;
 import tideover.web.circuits.Sheet.Group;
@@ -175,19 +177,19 @@ final class SheetBuilder {
 
     private Cell cell(Circuit circuit, Status status, Column column) {
         String fact = circuit.id() + "." + column.field();
-        String found = facts.find("house." + fact).orElse("");
-        String now = facts.find(fact).orElse("");
-        String path = sideOf(status, column, found, now) + "." + fact;
+        Node node = facts.findNode(fact).orElse(null);
+        String now = node == null ? "" : NodeText.of(node);
+        String path = sideOf(status, column, now) + "." + fact;
         String label = words.text("circuits.cell", words.text(column.key()), words.name(circuit.id()));
         // Most circuits have no RCD of their own; that is no gap.
         String look = column == Column.RCD_TYPE && now.isEmpty() ? "none" : "";
-        if (status == Status.ALTERED && !found.equals(now)) look = "planned";
+        if (status == Status.ALTERED && !now.equals(facts.find("house." + fact).orElse(""))) look = "planned";
         else if (!now.isEmpty() && !column.field().equals("designation") && isAssumed(circuit, column))
             look = "assumed";
         return new Cell(
                 path,
                 now,
-                text.of(column.path(), now.isEmpty() ? null : now),
+                node == null ? "" : text.of(column.path(), node),
                 column.align().name().toLowerCase(Locale.ROOT),
                 label,
                 column.hasList() ? listId(column) : "",
@@ -202,9 +204,9 @@ final class SheetBuilder {
      * Where a change of a cell is written: of what only the plan knows, into the plan; a fact nobody has stated yet of a
      * thing that is there was found, whoever types it and when, unless it is a matter of planning.
      */
-    private String sideOf(Status status, Column column, String found, String now) {
+    private String sideOf(Status status, Column column, String now) {
         if (status == Status.NEW) return PLAN;
-        if (side.equals(PLAN) && found.isEmpty() && now.isEmpty() && !isPlanning(column)) return "house";
+        if (side.equals(PLAN) && now.isEmpty() && !isPlanning(column)) return "house";
         if (column == Column.DESIGNATION) return "house";
         return side;
     }

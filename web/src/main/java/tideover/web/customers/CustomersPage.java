@@ -50,7 +50,7 @@ final class CustomersPage {
     }
 
     @GetMapping("/customers")
-    ResponseEntity<String> list(@RequestParam(defaultValue = "") String q, HttpServletRequest request) {
+    ResponseEntity<byte[]> list(@RequestParam(defaultValue = "") String q, HttpServletRequest request) {
         Wording words = pages.words(request);
         List<Row> rows = store.customers().list(q.strip()).stream()
                 .map(one -> new Row(
@@ -70,13 +70,13 @@ final class CustomersPage {
     }
 
     @GetMapping(CUSTOMER)
-    ResponseEntity<String> show(@PathVariable String id, HttpServletRequest request) {
+    ResponseEntity<byte[]> show(@PathVariable String id, HttpServletRequest request) {
         Customer customer = customer(id);
         return pages.show("customer", sheet(customer, customer.facts(), "", request));
     }
 
     @PostMapping(CUSTOMER)
-    ResponseEntity<String> change(@PathVariable String id, HttpServletRequest request) {
+    ResponseEntity<byte[]> change(@PathVariable String id, HttpServletRequest request) {
         Customer customer = customer(id);
         CustomerFacts typed = CustomerForm.read(request, "");
         if (typed.name().isEmpty())
@@ -93,7 +93,7 @@ final class CustomersPage {
 
     /** Erases all that is known; it takes the name, typed, so that no slip of a finger does it. */
     @PostMapping(CUSTOMER + "/forget")
-    ResponseEntity<String> forget(
+    ResponseEntity<byte[]> forget(
             @PathVariable String id,
             @RequestParam(defaultValue = "") String name,
             @RequestParam(defaultValue = "KEEP") PersonalAttachments photos,
@@ -109,7 +109,7 @@ final class CustomersPage {
     }
 
     @PostMapping(OF_SITE)
-    ResponseEntity<String> add(@PathVariable String variant, HttpServletRequest request) {
+    ResponseEntity<byte[]> add(@PathVariable String variant, HttpServletRequest request) {
         Work work = works.open(variant);
         CustomerFacts facts = CustomerFacts.named(CustomerForm.read(request, "").name());
         if (facts.name().isEmpty()) return to(work.address() + "/folder#newCustomer");
@@ -119,14 +119,14 @@ final class CustomersPage {
     }
 
     @PostMapping(OF_SITE + "/link")
-    ResponseEntity<String> link(@PathVariable String variant, @RequestParam String customer) {
+    ResponseEntity<byte[]> link(@PathVariable String variant, @RequestParam String customer) {
         Work work = works.open(variant);
         store.customers().link(work.row().site(), customer(customer).id());
         return to(work.address() + "/folder");
     }
 
     @PostMapping(OF_SITE + "/unlink")
-    ResponseEntity<String> unlink(@PathVariable String variant, @RequestParam String customer) {
+    ResponseEntity<byte[]> unlink(@PathVariable String variant, @RequestParam String customer) {
         Work work = works.open(variant);
         store.customers().unlink(work.row().site(), customer(customer).id());
         return to(work.address() + "/folder");
@@ -156,7 +156,7 @@ final class CustomersPage {
         }
     }
 
-    private static ResponseEntity<String> to(String address) {
+    private static ResponseEntity<byte[]> to(String address) {
         return ResponseEntity.status(HttpStatus.SEE_OTHER)
                 .header(HttpHeaders.LOCATION, address)
                 .build();

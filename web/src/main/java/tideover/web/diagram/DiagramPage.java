@@ -1,6 +1,7 @@
 package tideover.web.diagram;
 
 import jakarta.servlet.http.HttpServletRequest;
+import java.nio.charset.StandardCharsets;
 import java.util.List;
 import org.springframework.http.MediaType;
 import org.springframework.http.ResponseEntity;
@@ -41,7 +42,7 @@ final class DiagramPage {
 
     /** In the state asked for; without one in that for which the house is planned. */
     @GetMapping("/sites/{variant}/diagram")
-    ResponseEntity<String> show(
+    ResponseEntity<byte[]> show(
             @PathVariable String variant, @RequestParam(defaultValue = "") String state, HttpServletRequest request) {
         Work work = works.open(variant);
         return pages.show("diagram", sheet(work, States.shown(work.installation(), state), request));
@@ -60,11 +61,11 @@ final class DiagramPage {
     }
 
     @GetMapping("/assets/drawing.css")
-    ResponseEntity<String> style() {
+    ResponseEntity<byte[]> style() {
         return ResponseEntity.ok()
                 .contentType(CSS)
                 .header("Cache-Control", "no-cache")
-                .body(DrawingStyle.css());
+                .body(DrawingStyle.css().getBytes(StandardCharsets.UTF_8));
     }
 
     private DiagramSheet sheet(Work work, OperatingState state, HttpServletRequest request) {

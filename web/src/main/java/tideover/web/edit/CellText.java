@@ -12,6 +12,8 @@ import tideover.files.Field;
 import tideover.files.FieldKind;
 import tideover.files.FieldTable;
 import tideover.files.cells.Typing;
+import tideover.files.yaml.Node;
+import tideover.files.yaml.NodeText;
 import tideover.papers.Wording;
 
 /** What stands in cells and fields of one site, in the reader's way of writing, and what typed text means there. */
@@ -47,6 +49,11 @@ public final class CellText {
      */
     public String of(String field, @Nullable String value) {
         return fields.find(field).map(row -> typing.text(row, value)).orElse(value == null ? "" : value);
+    }
+
+    /** As {@link #of(String, String)}, of what stands in the tree of the site. */
+    public String of(String field, Node value) {
+        return fields.find(field).map(row -> typing.text(row, value, List.of())).orElseGet(() -> NodeText.of(value));
     }
 
     /** What typed text means in a field. */

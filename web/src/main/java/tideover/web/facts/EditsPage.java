@@ -44,7 +44,7 @@ final class EditsPage {
     }
 
     @PostMapping("/sites/{variant}/edits")
-    ResponseEntity<String> change(
+    ResponseEntity<byte[]> change(
             @PathVariable String variant,
             @RequestParam long base,
             @RequestParam(defaultValue = "") String back,

@@ -42,13 +42,13 @@ final class SurveyPage {
     }
 
     @GetMapping(SURVEY)
-    ResponseEntity<String> show(@PathVariable String variant, HttpServletRequest request) {
+    ResponseEntity<byte[]> show(@PathVariable String variant, HttpServletRequest request) {
         return pages.show("survey", surveys.of(works.open(variant), List.of(), Outcome.NONE, request));
     }
 
     /** One fact; to script its row alone, to a form the page, at the row. */
     @PostMapping(SURVEY)
-    ResponseEntity<String> save(
+    ResponseEntity<byte[]> save(
             @PathVariable String variant,
             @RequestParam long base,
             @RequestParam String confirm,

@@ -43,12 +43,12 @@ final class ThingsPage {
     }
 
     @GetMapping(THING)
-    ResponseEntity<String> show(@PathVariable String variant, @PathVariable String id, HttpServletRequest request) {
+    ResponseEntity<byte[]> show(@PathVariable String variant, @PathVariable String id, HttpServletRequest request) {
         return pages.show("thing", sheets.of(works.open(variant), id, List.of(), Outcome.NONE, request));
     }
 
     @PostMapping(THING)
-    ResponseEntity<String> change(
+    ResponseEntity<byte[]> change(
             @PathVariable String variant,
             @PathVariable String id,
             @RequestParam long base,
@@ -66,7 +66,7 @@ final class ThingsPage {
     }
 
     @GetMapping("/sites/{variant}/things/new")
-    ResponseEntity<String> ask(
+    ResponseEntity<byte[]> ask(
             @PathVariable String variant,
             @RequestParam String kind,
             @RequestParam(defaultValue = "plan") String side,
@@ -75,7 +75,7 @@ final class ThingsPage {
     }
 
     @PostMapping("/sites/{variant}/things")
-    ResponseEntity<String> add(
+    ResponseEntity<byte[]> add(
             @PathVariable String variant,
             @RequestParam long base,
             @RequestParam String kind,
@@ -98,7 +98,7 @@ final class ThingsPage {
                 : to(work.address() + "/things/" + id);
     }
 
-    private static ResponseEntity<String> to(String address) {
+    private static ResponseEntity<byte[]> to(String address) {
         return ResponseEntity.status(HttpStatus.SEE_OTHER)
                 .header(HttpHeaders.LOCATION, address)
                 .build();

@@ -38,13 +38,13 @@ final class FindingsPage {
     }
 
     @GetMapping("/sites/{variant}/findings")
-    ResponseEntity<String> all(@PathVariable String variant, HttpServletRequest request) {
+    ResponseEntity<byte[]> all(@PathVariable String variant, HttpServletRequest request) {
         FindingsSheet sheet = all.of(works.open(variant), Asked.of(request), request);
         return isStillComputing(sheet.pending(), request) ? nothingNew() : pages.show("findings", sheet);
     }
 
     @GetMapping("/sites/{variant}/findings/{check}/{place}")
-    ResponseEntity<String> one(
+    ResponseEntity<byte[]> one(
             @PathVariable String variant,
             @PathVariable String check,
             @PathVariable String place,
@@ -55,7 +55,7 @@ final class FindingsPage {
 
     /** What the margin shows once slow findings are there; nothing new before. */
     @GetMapping("/sites/{variant}/margin")
-    ResponseEntity<String> margin(
+    ResponseEntity<byte[]> margin(
             @PathVariable String variant, @RequestParam(defaultValue = "") String order, HttpServletRequest request) {
         Work work = works.open(variant);
         Optional<Assessment> whole = works.whole(work);
@@ -87,7 +87,7 @@ final class FindingsPage {
         return pending == Pending.COMPUTING && request.getHeader("HX-Request") != null;
     }
 
-    private static ResponseEntity<String> nothingNew() {
+    private static ResponseEntity<byte[]> nothingNew() {
         return ResponseEntity.noContent().build();
     }
 }

@@ -35,7 +35,7 @@ public final class Entrance {
 
     /** Lets in whoever brings an open token; without one, tells where to get it. */
     @GetMapping("/enter")
-    ResponseEntity<String> enter(
+    ResponseEntity<byte[]> enter(
             @RequestParam(defaultValue = "") String token, HttpServletRequest request, HttpServletResponse response) {
         if (!tokens.use(token)) return doorway.closed(request);
         // A session from before must not become one that is let in.

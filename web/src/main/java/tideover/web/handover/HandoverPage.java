@@ -41,13 +41,13 @@ final class HandoverPage {
     }
 
     @GetMapping("/sites/{variant}/handover")
-    ResponseEntity<String> show(@PathVariable String variant, HttpServletRequest request) {
+    ResponseEntity<byte[]> show(@PathVariable String variant, HttpServletRequest request) {
         return pages.show("handover", sheets.of(works.open(variant), request));
     }
 
     /** Starts the making of the papers. */
     @PostMapping("/sites/{variant}/handover/papers")
-    ResponseEntity<String> make(@PathVariable String variant, HttpServletRequest request) {
+    ResponseEntity<byte[]> make(@PathVariable String variant, HttpServletRequest request) {
         Work work = works.open(variant);
         Wording words = frames.words(request);
         if (jobs.start(JobKind.PAPERS, work.revision().id(), making.of(work, words))

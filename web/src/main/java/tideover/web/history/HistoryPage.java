@@ -45,19 +45,19 @@ final class HistoryPage {
     }
 
     @GetMapping(HISTORY)
-    ResponseEntity<String> show(
+    ResponseEntity<byte[]> show(
             @PathVariable String variant, @RequestParam(defaultValue = "0") long before, HttpServletRequest request) {
         return pages.show("history", histories.of(works.open(variant), before, Outcome.NONE, request));
     }
 
     @GetMapping(HISTORY + "/difference")
-    ResponseEntity<String> difference(
+    ResponseEntity<byte[]> difference(
             @PathVariable String variant, @RequestParam long from, @RequestParam long to, HttpServletRequest request) {
         return pages.show("difference", histories.difference(works.open(variant), from, to, request));
     }
 
     @GetMapping(REVISION)
-    ResponseEntity<String> earlier(
+    ResponseEntity<byte[]> earlier(
             @PathVariable String variant, @PathVariable long number, HttpServletRequest request) {
         return pages.show("earlier", histories.earlier(works.open(variant), works.at(variant, number), request));
     }
@@ -71,19 +71,19 @@ final class HistoryPage {
     }
 
     @PostMapping(HISTORY + "/undo")
-    ResponseEntity<String> undo(@PathVariable String variant, @RequestParam long base, HttpServletRequest request) {
+    ResponseEntity<byte[]> undo(@PathVariable String variant, @RequestParam long base, HttpServletRequest request) {
         Work work = works.open(variant);
         return answer(editing.undo(work, base, words(work, request)), request);
     }
 
     @PostMapping(HISTORY + "/redo")
-    ResponseEntity<String> redo(@PathVariable String variant, @RequestParam long base, HttpServletRequest request) {
+    ResponseEntity<byte[]> redo(@PathVariable String variant, @RequestParam long base, HttpServletRequest request) {
         Work work = works.open(variant);
         return answer(editing.redo(work, base, words(work, request)), request);
     }
 
     @PostMapping(HISTORY + "/restore")
-    ResponseEntity<String> restore(
+    ResponseEntity<byte[]> restore(
             @PathVariable String variant,
             @RequestParam long number,
             @RequestParam long base,
@@ -92,7 +92,7 @@ final class HistoryPage {
         return answer(editing.restore(work, number, base, words(work, request)), request);
     }
 
-    private ResponseEntity<String> answer(Done done, HttpServletRequest request) {
+    private ResponseEntity<byte[]> answer(Done done, HttpServletRequest request) {
         if (done.outcome().isRefused())
             return pages.show(HttpStatus.CONFLICT, "history", histories.of(done.work(), 0, done.outcome(), request));
         return ResponseEntity.status(HttpStatus.SEE_OTHER)

@@ -42,7 +42,7 @@ final class JobsPage {
      * @param step what script has seen already: nothing new is answered with nothing
      */
     @GetMapping(JOB)
-    ResponseEntity<String> show(
+    ResponseEntity<byte[]> show(
             @PathVariable String variant,
             @PathVariable String id,
             @RequestParam(defaultValue = "-1") int step,
@@ -55,7 +55,7 @@ final class JobsPage {
     }
 
     @PostMapping(JOB + "/cancel")
-    ResponseEntity<String> cancel(@PathVariable String variant, @PathVariable String id, HttpServletRequest request) {
+    ResponseEntity<byte[]> cancel(@PathVariable String variant, @PathVariable String id, HttpServletRequest request) {
         Work work = works.open(variant);
         Job job = find(work, id);
         jobs.cancel(job);
@@ -75,7 +75,7 @@ final class JobsPage {
     }
 
     /** To script the part of the page; to a form the page. What is finished brings more than its own part. */
-    private ResponseEntity<String> answer(Job job, Work work, HttpServletRequest request) {
+    private ResponseEntity<byte[]> answer(Job job, Work work, HttpServletRequest request) {
         Wording words = frames.words(request).with(work.installation());
         JobView view = views.of(job, work, words, request);
         if (!isScript(request))

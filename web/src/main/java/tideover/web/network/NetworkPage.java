@@ -44,7 +44,7 @@ final class NetworkPage {
     }
 
     @GetMapping("/sites/{variant}/network")
-    ResponseEntity<String> show(
+    ResponseEntity<byte[]> show(
             @PathVariable String variant,
             @RequestParam(defaultValue = "") String state,
             HttpServletRequest request,
@@ -75,7 +75,7 @@ final class NetworkPage {
     }
 
     @GetMapping("/sites/{variant}/network/{place}")
-    ResponseEntity<String> place(
+    ResponseEntity<byte[]> place(
             @PathVariable String variant,
             @PathVariable String place,
             @RequestParam(defaultValue = "") String state,

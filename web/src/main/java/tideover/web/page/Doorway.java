@@ -23,7 +23,7 @@ public final class Doorway {
     }
 
     /** The page that tells where the start address is. */
-    public ResponseEntity<String> closed(HttpServletRequest request) {
+    public ResponseEntity<byte[]> closed(HttpServletRequest request) {
         return pages.show(
                 HttpStatus.UNAUTHORIZED,
                 "notice",
@@ -46,8 +46,8 @@ public final class Doorway {
             return;
         }
         response.setContentType(MediaType.TEXT_HTML_VALUE);
-        response.getWriter()
-                .write(pages.text(
+        response.getOutputStream()
+                .write(pages.bytes(
                         "notice", Notice.of(pages.frame(request, name + ".title"), name + ".title", name + ".text")));
     }
 }

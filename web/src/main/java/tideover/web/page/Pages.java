@@ -2,7 +2,7 @@ package tideover.web.page;
 
 import gg.jte.ContentType;
 import gg.jte.TemplateEngine;
-import gg.jte.output.StringOutput;
+import gg.jte.output.Utf8ByteOutput;
 import jakarta.servlet.http.HttpServletRequest;
 import java.util.Map;
 import org.springframework.http.HttpStatus;
@@ -46,20 +46,20 @@ public final class Pages {
     }
 
     /** A whole page or a part of one. */
-    public ResponseEntity<String> show(String template, Object page) {
+    public ResponseEntity<byte[]> show(String template, Object page) {
         return show(HttpStatus.OK, template, page);
     }
 
     /** The same with another status. */
-    public ResponseEntity<String> show(HttpStatus status, String template, Object page) {
-        return ResponseEntity.status(status).contentType(HTML).body(text(template, page));
+    public ResponseEntity<byte[]> show(HttpStatus status, String template, Object page) {
+        return ResponseEntity.status(status).contentType(HTML).body(bytes(template, page));
     }
 
-    /** What a template makes of a page. */
-    public String text(String template, Object page) {
-        StringOutput out = new StringOutput();
+    /** What a template makes of a page, in UTF-8. */
+    public byte[] bytes(String template, Object page) {
+        Utf8ByteOutput out = new Utf8ByteOutput();
         engine.render(template + ".jte", Map.of("page", page), out);
-        return out.toString();
+        return out.toByteArray();
     }
 
     /** What every form sends along, so that no other site can send it. */

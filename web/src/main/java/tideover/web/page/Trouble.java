@@ -34,7 +34,7 @@ final class Trouble {
 
     /** The store cannot do it now: its own sentence says why, and what is to be done. */
     @ExceptionHandler(StoreRefusal.class)
-    ResponseEntity<String> refusal(StoreRefusal refusal, HttpServletRequest request) {
+    ResponseEntity<byte[]> refusal(StoreRefusal refusal, HttpServletRequest request) {
         LOG.error("store refused reason={}", refusal.reason(), refusal);
         Frame frame = pages.frame(request, "refusal.title");
         String sentence = frame.words().of(refusal.phrase());
@@ -46,7 +46,7 @@ final class Trouble {
     }
 
     @ExceptionHandler({TypeMismatchException.class, MultipartException.class})
-    ResponseEntity<String> mismatch(HttpServletRequest request) {
+    ResponseEntity<byte[]> mismatch(HttpServletRequest request) {
         return notice(request, HttpStatus.BAD_REQUEST, "unreadable");
     }
 
@@ -63,7 +63,7 @@ final class Trouble {
         return notice(request, HttpStatus.INTERNAL_SERVER_ERROR, "ourFault");
     }
 
-    private ResponseEntity<String> notice(HttpServletRequest request, HttpStatus status, String name) {
+    private ResponseEntity<byte[]> notice(HttpServletRequest request, HttpStatus status, String name) {
         return pages.show(
                 status, "notice", Notice.of(pages.frame(request, name + ".title"), name + ".title", name + ".text"));
     }

@@ -42,12 +42,12 @@ final class FirstVisitPage {
     }
 
     @GetMapping("/sites/new")
-    ResponseEntity<String> ask(HttpServletRequest request) {
+    ResponseEntity<byte[]> ask(HttpServletRequest request) {
         return pages.show("first", visits.empty(request));
     }
 
     @PostMapping("/sites")
-    ResponseEntity<String> begin(HttpServletRequest request) {
+    ResponseEntity<byte[]> begin(HttpServletRequest request) {
         Wording words = pages.words(request);
         FirstForm form = FirstForm.of(request);
         Map<String, String> problems = new LinkedHashMap<>();

@@ -50,17 +50,17 @@ final class FolderPage {
 
     /** A site opens at its circuits, the desk where most of the work is done. */
     @GetMapping("/sites/{variant}")
-    ResponseEntity<String> open(@PathVariable String variant) {
+    ResponseEntity<byte[]> open(@PathVariable String variant) {
         return to(works.open(variant).address() + "/circuits");
     }
 
     @GetMapping(FOLDER)
-    ResponseEntity<String> show(@PathVariable String variant, HttpServletRequest request) {
+    ResponseEntity<byte[]> show(@PathVariable String variant, HttpServletRequest request) {
         return pages.show("folder", folders.of(works.open(variant), Map.of(), Map.of(), request));
     }
 
     @PostMapping(FOLDER + "/name")
-    ResponseEntity<String> rename(@PathVariable String variant, @RequestParam String name, HttpServletRequest request) {
+    ResponseEntity<byte[]> rename(@PathVariable String variant, @RequestParam String name, HttpServletRequest request) {
         Work work = works.open(variant);
         if (!isName(name)) return refused(work, "name", name, "folder.needed.name", request);
         store.sites().rename(work.row().id(), name.strip());
@@ -68,7 +68,7 @@ final class FolderPage {
     }
 
     @PostMapping(FOLDER + "/variants")
-    ResponseEntity<String> vary(@PathVariable String variant, @RequestParam String name, HttpServletRequest request) {
+    ResponseEntity<byte[]> vary(@PathVariable String variant, @RequestParam String name, HttpServletRequest request) {
         Work work = works.open(variant);
         if (!isName(name)) return refused(work, "variant", name, "folder.needed.name", request);
         StoredSite made = store.sites().newVariant(work.row().id(), name.strip(), editing.entry());
@@ -77,7 +77,7 @@ final class FolderPage {
 
     /** A copy that is a site of its own, under another name. */
     @PostMapping(FOLDER + "/copies")
-    ResponseEntity<String> copy(
+    ResponseEntity<byte[]> copy(
             @PathVariable String variant, @RequestParam String designation, HttpServletRequest request) {
         Work work = works.open(variant);
         String wanted = designation.strip();
@@ -91,20 +91,20 @@ final class FolderPage {
     }
 
     @PostMapping(FOLDER + "/shelf")
-    ResponseEntity<String> shelve(@PathVariable String variant) {
+    ResponseEntity<byte[]> shelve(@PathVariable String variant) {
         Work work = works.open(variant);
         store.sites().archive(work.row().site(), clock.instant());
         return to("/");
     }
 
     @PostMapping(FOLDER + "/desk")
-    ResponseEntity<String> unshelve(@PathVariable String variant) {
+    ResponseEntity<byte[]> unshelve(@PathVariable String variant) {
         Work work = works.open(variant);
         store.sites().unarchive(work.row().site());
         return to(work.address() + "/folder");
     }
 
-    private ResponseEntity<String> refused(
+    private ResponseEntity<byte[]> refused(
             Work work, String field, String typed, String key, HttpServletRequest request) {
         String problem = frames.words(request).text(key);
         return pages.show(
@@ -118,7 +118,7 @@ final class FolderPage {
         return !name.isEmpty() && name.length() <= LONGEST && name.chars().noneMatch(Character::isISOControl);
     }
 
-    private static ResponseEntity<String> to(String address) {
+    private static ResponseEntity<byte[]> to(String address) {
         return ResponseEntity.status(HttpStatus.SEE_OTHER)
                 .header(HttpHeaders.LOCATION, address)
                 .build();

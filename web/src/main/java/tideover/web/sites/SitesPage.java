@@ -30,7 +30,7 @@ final class SitesPage {
 
     /** All sites or those searched for; where there are none at all, the first visit. */
     @GetMapping("/")
-    ResponseEntity<String> list(
+    ResponseEntity<byte[]> list(
             @RequestParam(defaultValue = "") String q,
             @RequestParam(defaultValue = "") String shelf,
             HttpServletRequest request) {
@@ -40,7 +40,7 @@ final class SitesPage {
     }
 
     @PostMapping("/sites/import")
-    ResponseEntity<String> bring(@RequestParam MultipartFile file, HttpServletRequest request) throws IOException {
+    ResponseEntity<byte[]> bring(@RequestParam MultipartFile file, HttpServletRequest request) throws IOException {
         String name = file.getOriginalFilename();
         Taken taken = imports.take(name == null ? "" : name, file.getBytes(), pages.words(request));
         if (taken.variant() == null)
@@ -49,7 +49,7 @@ final class SitesPage {
         return to("/sites/" + taken.variant() + "/circuits");
     }
 
-    private static ResponseEntity<String> to(String address) {
+    private static ResponseEntity<byte[]> to(String address) {
         return ResponseEntity.status(HttpStatus.SEE_OTHER)
                 .header(HttpHeaders.LOCATION, address)
                 .build();

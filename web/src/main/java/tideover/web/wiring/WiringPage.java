@@ -54,7 +54,7 @@ final class WiringPage {
     }
 
     @GetMapping(PAGE)
-    ResponseEntity<String> show(
+    ResponseEntity<byte[]> show(
             @PathVariable String variant,
             @RequestParam(defaultValue = "power") String part,
             @RequestParam(defaultValue = "") String device,
@@ -99,7 +99,7 @@ final class WiringPage {
 
     /** Starts the search for mistakes. */
     @PostMapping(PAGE + "/search")
-    ResponseEntity<String> search(
+    ResponseEntity<byte[]> search(
             @PathVariable String variant,
             @RequestParam(defaultValue = "coverage") String part,
             HttpServletRequest request) {

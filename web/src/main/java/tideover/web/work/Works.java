@@ -117,7 +117,8 @@ public final class Works {
     }
 
     private Work keep(VariantRow row, StoredSite head) {
-        Work work = new Work(row, head.revision(), assessor.assessAtOnce(head.site(), rules(head.site())));
+        Assessment judged = assessor.assessAtOnce(head.site(), rules(head.site()));
+        Work work = new Work(row, head.revision(), assessor.withoutResults(judged));
         synchronized (kept) {
             Work other = kept.get(row.id());
             if (other == null || other.revision().number() <= work.revision().number()) kept.put(row.id(), work);
