@@ -13,6 +13,7 @@ import tideover.engine.rules.Limit;
 import tideover.engine.rules.RuleBook;
 import tideover.engine.rules.Topic;
 import tideover.files.rules.RuleBooks;
+import tideover.papers.LimitText;
 import tideover.papers.Wording;
 
 /** Lists a rule book: each limit with clause, source and how far it was compared. */
@@ -56,15 +57,13 @@ final class RulesCommand implements Callable<Integer> {
     }
 
     private void limit(Limit limit) {
-        String value = limit.number() == null ? String.valueOf(limit.choice()) : plain(limit.number());
         desk.out()
                 .println(desk.sentence(
-                        "rules.limit", limit.id(), value, desk.wording().word(limit.force())));
+                        "rules.limit",
+                        limit.id(),
+                        LimitText.value(limit),
+                        desk.wording().word(limit.force())));
         desk.out().println(desk.sentence("rules.source", desk.wording().of(limit.source()), limit.book()));
         if (limit.note() != null) desk.out().println(desk.sentence("rules.note", limit.note()));
-    }
-
-    private static String plain(double number) {
-        return number == Math.rint(number) ? String.valueOf((long) number) : String.valueOf(number);
     }
 }

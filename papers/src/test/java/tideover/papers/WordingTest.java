@@ -144,6 +144,7 @@ class WordingTest {
                 Force.REQUIRED,
                 null,
                 null,
+                null,
                 List.of(),
                 List.of(),
                 List.of(missing),

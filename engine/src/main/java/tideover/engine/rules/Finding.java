@@ -11,6 +11,7 @@ import tideover.engine.site.FactId;
  * @param outcome     what came of it
  * @param force       how binding it is
  * @param measure     value against limit, where both are numbers
+ * @param limit       id of the limit it was judged by; nothing where that is missing, or was a value of a table
  * @param source      where the limit stands; nothing where the limit itself is missing
  * @param facts       facts it rests on
  * @param assumptions those of the facts that are only assumed
@@ -23,6 +24,7 @@ public record Finding(
         Outcome outcome,
         Force force,
         @Nullable Measure measure,
+        @Nullable String limit,
         @Nullable Source source,
         List<FactId> facts,
         List<FactId> assumptions,
@@ -54,6 +56,6 @@ public record Finding(
 
     /** A copy with the planner's reason for leaving it. */
     public Finding withAccepted(String reason) {
-        return new Finding(key, outcome, force, measure, source, facts, assumptions, missing, phrase, reason);
+        return new Finding(key, outcome, force, measure, limit, source, facts, assumptions, missing, phrase, reason);
     }
 }

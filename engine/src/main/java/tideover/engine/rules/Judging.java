@@ -115,6 +115,7 @@ public final class Judging {
         private final Set<FactId> facts = new LinkedHashSet<>(8);
         private final List<FactId> assumptions = new ArrayList<>(0);
         private Force force = Force.REQUIRED;
+        private @Nullable String limitId;
         private @Nullable Source source;
         private Finding.@Nullable Measure measure;
 
@@ -136,14 +137,16 @@ public final class Judging {
         }
 
         /** The limit judged against: gives force and source. */
-        public Draft by(Limit limit) {
-            force = limit.force();
-            source = limit.source();
+        public Draft by(Limit judged) {
+            force = judged.force();
+            limitId = judged.id();
+            source = judged.source();
             return this;
         }
 
         /** A table value judged against; the force stays. */
         public Draft by(Source table) {
+            limitId = null;
             source = table;
             return this;
         }
@@ -220,7 +223,17 @@ public final class Judging {
         private void add(Outcome outcome, List<Missing> missing, Phrase phrase) {
             FindingKey key = new FindingKey(requireCheck().id(), place, state);
             findings.add(new Finding(
-                    key, outcome, force, measure, source, List.copyOf(facts), assumptions, missing, phrase, null));
+                    key,
+                    outcome,
+                    force,
+                    measure,
+                    limitId,
+                    source,
+                    List.copyOf(facts),
+                    assumptions,
+                    missing,
+                    phrase,
+                    null));
             if (trace.isOn()) {
                 calculations.put(key, List.copyOf(recorder.lines));
                 recorder.lines.clear();

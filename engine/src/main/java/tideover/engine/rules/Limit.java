@@ -1,5 +1,8 @@
 package tideover.engine.rules;
 
+import java.util.Map;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
 import org.jspecify.annotations.Nullable;
 
 /**
@@ -22,6 +25,19 @@ public record Limit(
         String book,
         @Nullable String note) {
 
+    /** What may stand at the end of an id, the longest that fits. */
+    private static final Map<String, Unit> UNITS = Map.of(
+            "A", Unit.A,
+            "DegC", Unit.DEG_C,
+            "M", Unit.M,
+            "Ohm", Unit.OHM,
+            "OhmPerKm", Unit.OHM_PER_KM,
+            "S", Unit.S,
+            "V", Unit.V,
+            "Va", Unit.VA);
+
+    private static final Pattern UNIT = Pattern.compile("[a-z](OhmPerKm|Ohm|DegC|Va|[AMSV])$");
+
     public Limit {
         if ((number == null) == (choice == null))
             throw new IllegalArgumentException("limit %s needs a number or a choice".formatted(id));
@@ -34,6 +50,12 @@ public record Limit(
         if (number == null)
             throw new IllegalStateException("limit %s of %s is a choice, no number".formatted(id, book));
         return number;
+    }
+
+    /** The unit of the number, as the end of the id names it; a plain factor where it names none, and for a choice. */
+    public Unit unit() {
+        Matcher end = UNIT.matcher(id);
+        return number == null || !end.find() ? Unit.RATIO : UNITS.getOrDefault(end.group(1), Unit.RATIO);
     }
 
     /** Whether the limit is this choice. */
