@@ -38,6 +38,7 @@ final class Bundle {
             "keeping",
             "sites",
             "results",
+            "limits",
             "problems",
             "cells",
             "store");

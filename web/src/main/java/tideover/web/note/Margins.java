@@ -89,6 +89,7 @@ public final class Margins {
                 words.outcome(finding.outcome()),
                 words.of(finding),
                 finding.source() == null ? "" : words.of(finding.source()),
+                finding.limit() == null ? "" : work.address() + "/limits#" + finding.limit(),
                 finding.key().state() == null ? "" : words.heading(finding.key().state()),
                 finding.facts().stream().map(fact -> link(fact, finding)).toList(),
                 lines(finding),

@@ -13,6 +13,7 @@ import org.jspecify.annotations.Nullable;
  * @param outcome  sign and word
  * @param sentence what is so
  * @param clause   where the limit stands and how far it was verified; empty where there is no limit
+ * @param limit    address of that limit; empty where it is none of the rule book
  * @param state    the state that decides, worded; empty where the state does not matter
  * @param facts    what it rests on
  * @param lines    address of its calculation
@@ -27,6 +28,7 @@ public record Note(
         String outcome,
         String sentence,
         String clause,
+        String limit,
         String state,
         List<FactLink> facts,
         String lines,

@@ -78,7 +78,7 @@ class FindingsPageTest extends BrowserTest {
         Page page = open(page(), site + "/findings");
         Locator finding = page.locator(".td-finding[data-check='loading.line']");
         assertThat(finding).containsText("27.6 A against 14.5 A");
-        finding.locator(".td-note__small a").click();
+        finding.locator(".td-note__small").getByText("calculation").click();
         assertThat(page.locator("h1")).hasText("Loading and unbalance: TB1 Hybrid inverter");
         assertThat(page.locator(".td-lines-of li").first()).containsText("Kitchen sockets, L1: 8.7 A");
         assertThat(page.locator(".td-finding").first()).containsText("from memory");

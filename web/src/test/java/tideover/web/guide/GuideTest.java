@@ -38,6 +38,7 @@ class GuideTest extends BrowserTest {
         for (String stop :
                 List.of("survey", "circuits", "findings", "diagram", "network", "wiring", "handover", "history"))
             stops.put(stop, site + "/" + stop);
+        stops.put("limits", site + "/limits");
         stops.put("facts", site + "/things/oven");
         stops.put("calculation", site + "/findings/overload.design/dishwasher");
         List<String> wide = new ArrayList<>();

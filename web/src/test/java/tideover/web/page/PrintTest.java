@@ -34,7 +34,17 @@ class PrintTest extends BrowserTest {
 
     @ParameterizedTest
     @ValueSource(
-            strings = {"survey", "circuits", "findings", "diagram", "network", "network/oven", "wiring", "handover"})
+            strings = {
+                "survey",
+                "circuits",
+                "findings",
+                "diagram",
+                "network",
+                "network/oven",
+                "wiring",
+                "handover",
+                "limits"
+            })
     void eachPageIsPrintedOnA4WithoutWhatIsThereToBeClicked(String name) throws IOException, InterruptedException {
         String site = desk.importExample("town-house.yaml");
         Page page = open(page(options(Screen.PHONE).setColorScheme(ColorScheme.DARK)), site + "/" + name);

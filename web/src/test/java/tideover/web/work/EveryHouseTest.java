@@ -74,8 +74,8 @@ class EveryHouseTest {
     void everyPageCanBeShownOfEveryHouse(String house) {
         String site = desk.importSite(house);
         Visitor visitor = desk.visitor();
-        for (String page :
-                List.of("/findings", "/findings?show=met", "/findings?show=open", "/handover", "/findings.json"))
+        for (String page : List.of(
+                "/findings", "/findings?show=met", "/findings?show=open", "/limits", "/handover", "/findings.json"))
             assertShown(visitor, site + page);
         for (String state : STATES) {
             assertShown(visitor, site + "/diagram?state=" + state);
