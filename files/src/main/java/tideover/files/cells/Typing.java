@@ -90,6 +90,11 @@ public final class Typing {
         return new Typing(table, decimal, printed, new Names(printedNames));
     }
 
+    /** The unit that a bare number has in a field; empty where there is none. The trade tells residual currents in mA. */
+    public static String unit(Field field) {
+        return Quantities.isResidual(field) ? "mA" : field.unit();
+    }
+
     /** What typed text means in a field. */
     public Typed read(Field field, String typed) {
         return read(field, typed, List.of());

@@ -2,6 +2,7 @@ package tideover.web.facts;
 
 import java.util.List;
 import org.jspecify.annotations.Nullable;
+import tideover.files.survey.Mark;
 
 /**
  * One fact of a thing.
@@ -28,16 +29,6 @@ public record FactRow(
         String said,
         String saidWas,
         Mark mark) {
-
-    /** How sure a fact is. */
-    public enum Mark {
-        KNOWN,
-        ASSUMED,
-        /** Nobody has said, and something waits for it. */
-        MISSING,
-        /** Nobody has said, and nothing waits for it. */
-        NOT_ASKED
-    }
 
     /** How a value is given. */
     public enum Input {

@@ -3,7 +3,6 @@ package tideover.web.facts;
 import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.List;
-import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 import org.jspecify.annotations.Nullable;
@@ -17,14 +16,17 @@ import tideover.files.Field;
 import tideover.files.FieldKind;
 import tideover.files.FieldTable;
 import tideover.files.SiteEdits;
+import tideover.files.cells.Typing;
+import tideover.files.survey.Mark;
+import tideover.files.survey.Marks;
+import tideover.files.survey.Things.Stated;
+import tideover.files.survey.Waiting;
 import tideover.papers.Wording;
 import tideover.web.edit.CellText;
 import tideover.web.edit.Outcome;
 import tideover.web.edit.Typed;
 import tideover.web.facts.FactRow.Choice;
 import tideover.web.facts.FactRow.Input;
-import tideover.web.facts.FactRow.Mark;
-import tideover.web.facts.Things.Stated;
 import tideover.web.work.Work;
 
 /** Makes rows of facts for one site and one reader. */
@@ -40,7 +42,7 @@ final class FactRows {
     private final Choices choices;
     private final Map<String, String> typed = new HashMap<>();
     private final Outcome last;
-    private final Waiting waiting;
+    private final Marks marks;
 
     /**
      * @param words knows the printed names of the site's things
@@ -50,10 +52,10 @@ final class FactRows {
     FactRows(Work work, Wording words, FieldTable fields, Waiting waiting, List<Typed> again, Outcome last) {
         this.words = words;
         this.text = CellText.of(fields, words, work.installation());
-        this.facts = new SiteEdits(fields).facts(work.site());
+        this.marks = new Marks(work.site(), fields, waiting);
+        this.facts = marks.facts();
         this.origins = work.site().origins();
         this.choices = new Choices(work.site(), words, fields, text);
-        this.waiting = waiting;
         this.last = last;
         for (Typed one : again) typed.put(one.path(), one.typed());
     }
@@ -84,9 +86,6 @@ final class FactRows {
         FactId fact = new FactId(thing.id(), name);
         boolean missing = facts.find(about).isEmpty();
         Optional<Evidence> evidence = origins.find(fact);
-        Mark mark = missing
-                ? waiting.findings(fact) > 0 ? Mark.MISSING : Mark.NOT_ASKED
-                : origins.of(fact) == Origin.ASSUMED ? Mark.ASSUMED : Mark.KNOWN;
         return new FactRow(
                 name,
                 about,
@@ -99,17 +98,13 @@ final class FactRows {
                         : text.of(field.path(), facts.find(BUILT + about).orElse(null)),
                 missing ? "" : said(origins.of(fact), evidence.orElse(null)),
                 facts.find("evidence." + about).orElse(""),
-                mark);
+                marks.of(fact));
     }
 
     /** What it is called, with the unit that a bare number has. */
     String label(Field field) {
         String words = this.words.capitalised(field.words());
-        if (field.unit().isEmpty()) return words;
-        // The trade tells residual currents in mA, and so does the field.
-        boolean residual = field.unit().equals("A")
-                && field.name().toLowerCase(Locale.ROOT).contains("residual");
-        return this.words.text("fact.label", words, residual ? "mA" : field.unit());
+        return field.unit().isEmpty() ? words : this.words.text("fact.label", words, Typing.unit(field));
     }
 
     private FactRow.Field found(String about, Field field, Thing house) {

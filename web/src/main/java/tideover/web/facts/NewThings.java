@@ -10,6 +10,8 @@ import tideover.engine.site.ThingKind;
 import tideover.files.Field;
 import tideover.files.FieldKind;
 import tideover.files.FieldTable;
+import tideover.files.survey.Things;
+import tideover.files.survey.Waiting;
 import tideover.papers.Wording;
 import tideover.web.edit.Outcome;
 import tideover.web.edit.Outcome.Problem;

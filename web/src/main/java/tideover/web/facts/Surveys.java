@@ -3,35 +3,32 @@ package tideover.web.facts;
 import jakarta.servlet.http.HttpServletRequest;
 import java.util.ArrayList;
 import java.util.Arrays;
-import java.util.Comparator;
-import java.util.HashSet;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
-import java.util.Optional;
-import java.util.Set;
+import java.util.Objects;
 import org.springframework.stereotype.Component;
 import tideover.engine.rules.PhraseArg;
-import tideover.engine.site.EarthingSystem;
 import tideover.engine.site.FactId;
 import tideover.engine.site.FactSource;
 import tideover.engine.site.Origin;
 import tideover.engine.site.Status;
 import tideover.engine.site.ThingKind;
-import tideover.files.Field;
-import tideover.files.FieldKind;
 import tideover.files.FieldTable;
-import tideover.files.tables.SurveyOrder;
+import tideover.files.survey.Mark;
+import tideover.files.survey.SurveyFacts;
+import tideover.files.survey.SurveyFacts.Asked;
+import tideover.files.survey.Things;
+import tideover.files.survey.Things.Stated;
+import tideover.files.survey.Waiting;
 import tideover.papers.Wording;
 import tideover.web.edit.Outcome;
 import tideover.web.edit.Provenances;
 import tideover.web.edit.Typed;
 import tideover.web.facts.FactRow.Choice;
-import tideover.web.facts.FactRow.Mark;
 import tideover.web.facts.Survey.Item;
 import tideover.web.facts.Survey.Kind;
 import tideover.web.facts.Survey.ThingLink;
-import tideover.web.facts.Things.Stated;
 import tideover.web.page.NotHere;
 import tideover.web.page.Stop;
 import tideover.web.work.Frames;
@@ -41,15 +38,14 @@ import tideover.web.work.Works;
 /** Makes the survey: what sets the price first, then everything thing by thing. */
 @Component
 final class Surveys {
-    private static final int FIRST = 20;
-
     private final FieldTable fields;
     private final Works works;
     private final Frames frames;
-    private final List<String> order = SurveyOrder.load();
+    private final SurveyFacts asked;
 
     Surveys(FieldTable fields, Works works, Frames frames) {
         this.fields = fields;
+        this.asked = new SurveyFacts(fields);
         this.works = works;
         this.frames = frames;
     }
@@ -59,16 +55,16 @@ final class Surveys {
         Things things = new Things(work.site());
         Waiting waiting = new Waiting(works.soFar(work).findings());
         FactRows rows = new FactRows(work, words, fields, waiting, again, last);
-        List<Item> all = new ArrayList<>();
-        for (FactId fact : facts(work, things, waiting))
-            item(fact, "", things, rows, waiting, work, words).ifPresent(all::add);
+        List<Item> all = asked.of(work.site(), things, waiting).stream()
+                .map(fact -> item(fact, "", rows, waiting, work, words))
+                .toList();
         List<Item> open = all.stream()
                 .filter(item -> item.row().mark() != Mark.KNOWN)
-                .limit(FIRST)
+                .limit(SurveyFacts.FIRST)
                 .toList();
         List<Item> known = all.stream()
                 .filter(item -> item.row().mark() == Mark.KNOWN)
-                .limit(FIRST)
+                .limit(SurveyFacts.FIRST)
                 .toList();
         return new Survey(
                 frames.of(request, words, work, Stop.SURVEY),
@@ -92,7 +88,8 @@ final class Surveys {
         Things things = new Things(work.site());
         Waiting waiting = new Waiting(works.soFar(work).findings());
         FactRows rows = new FactRows(work, words, fields, waiting, again, last);
-        Item item = item(fact(about), fresh, things, rows, waiting, work, words)
+        Item item = asked.find(fact(about), things)
+                .map(fact -> item(fact, fresh, rows, waiting, work, words))
                 .orElseThrow(() -> new NotHere("fact " + about));
         return new SurveyAnswer(
                 frames.of(request, words, work, Stop.SURVEY),
@@ -111,63 +108,21 @@ final class Surveys {
         }
     }
 
-    /** Those that set the price, in their order, and among things of a kind the heaviest first; then what else is waited for. */
-    private List<FactId> facts(Work work, Things things, Waiting waiting) {
-        List<FactId> facts = new ArrayList<>();
-        for (String path : order) {
-            String section = path.substring(0, path.indexOf('.'));
-            String name = path.substring(section.length() + 1);
-            if (path.equals("supply.penSplitAt") && !mayPartPen(work)) continue;
-            things.of(section).stream()
-                    .filter(thing -> thing.status() != Status.REMOVED)
-                    .filter(thing -> isAsked(thing, new FactId(thing.id(), name), waiting))
-                    .map(thing -> new FactId(thing.id(), name))
-                    .sorted(Comparator.comparingInt((FactId fact) -> waiting.weight(fact))
-                            .reversed())
-                    .forEach(facts::add);
-        }
-        Set<FactId> listed = new HashSet<>(facts);
-        waiting.facts().stream()
-                .filter(fact -> !listed.contains(fact))
-                .sorted(Comparator.comparingInt((FactId fact) -> waiting.weight(fact))
-                        .reversed()
-                        .thenComparing(FactId::toString))
-                .forEach(facts::add);
-        return facts;
-    }
-
-    /** Of what is only planned nobody can be asked; it counts where something waits for it. */
-    private static boolean isAsked(Stated thing, FactId fact, Waiting waiting) {
-        return thing.house() != null || waiting.findings(fact) > 0;
-    }
-
-    private static boolean mayPartPen(Work work) {
-        EarthingSystem earthing = work.site().house().supply().earthingSystem();
-        return earthing == null || earthing == EarthingSystem.TN_C_S;
-    }
-
-    private Optional<Item> item(
-            FactId fact, String fresh, Things things, FactRows rows, Waiting waiting, Work work, Wording words) {
-        Stated thing = things.find(fact.thing()).orElse(null);
-        if (thing == null) return Optional.empty();
-        Field field = fields.find(thing.section() + "." + fact.field()).orElse(null);
-        // A group is asked for fact by fact, on the sheet of its thing.
-        if (field == null || field.kind() == FieldKind.GROUP || field.kind() == FieldKind.GROUPS)
-            return Optional.empty();
-        FactRow row = rows.row(thing, field);
-        FactRow.Field where = row.house() != null ? row.house() : row.plan();
-        if (where == null) return Optional.empty();
-        int findings = waiting.findings(fact);
-        FactSource source = field.source();
-        return Optional.of(new Item(
+    private static Item item(Asked asked, String fresh, FactRows rows, Waiting waiting, Work work, Wording words) {
+        Stated thing = asked.thing();
+        FactRow row = rows.row(thing, asked.field());
+        FactRow.Field where = row.house() != null ? row.house() : Objects.requireNonNull(row.plan());
+        int findings = waiting.findings(asked.fact());
+        FactSource source = asked.field().source();
+        return new Item(
                 row,
                 where,
                 ThingSheets.name(thing, thing.id(), words),
-                work.address() + "/things/" + thing.id() + "#" + fact.field(),
+                work.address() + "/things/" + thing.id() + "#" + asked.fact().field(),
                 findings == 0 ? "" : words.text("survey.waiting", PhraseArg.count(findings)),
                 (row.house() == null && source != FactSource.DATA_SHEET ? Origin.PLANNED : Provenances.usual(source))
                         .name(),
-                fresh));
+                fresh);
     }
 
     private List<Kind> kinds(Work work, Things things, Waiting waiting, Wording words) {

@@ -10,12 +10,12 @@ import org.jspecify.annotations.Nullable;
 import tideover.engine.site.EarthingSystem;
 import tideover.engine.site.Origin;
 import tideover.engine.site.SupplyLines;
-import tideover.files.Field;
 import tideover.files.FieldTable;
-import tideover.files.cells.Typed;
 import tideover.files.cells.Typing;
 import tideover.files.first.FirstAnswers;
 import tideover.files.first.FirstAnswers.SourceIs;
+import tideover.files.first.FirstNumbers;
+import tideover.files.first.FirstNumbers.Asked;
 import tideover.papers.Wording;
 
 /**
@@ -67,20 +67,20 @@ record FirstForm(Map<String, String> texts, List<String> there, List<String> sta
     FirstAnswers read(FieldTable fields, Wording words, Map<String, String> problems) {
         if (text("designation").isEmpty()) problems.put("designation", words.text("first.needed.designation"));
         if (text("country").isEmpty()) problems.put("country", words.text("first.needed.country"));
-        Typing typing = Typing.of(fields, words.locale(), words::word);
-        Reader reader = new Reader(fields, typing, words, problems);
+        FirstNumbers numbers = new FirstNumbers(fields, Typing.of(fields, words.locale(), words::word));
+        Reader reader = new Reader(numbers, words, problems);
         return new FirstAnswers(
                 text("designation"),
                 text("country"),
                 word(Origin.class, "origin", Origin.ASSUMED),
                 find(EarthingSystem.class, "earthing"),
                 find(SupplyLines.class, "lines"),
-                reader.number("mainFuse", "supply.mainFuse.ratedCurrentA", "", text("mainFuse")),
+                reader.number("mainFuse", Asked.MAIN_FUSE, text("mainFuse")),
                 there,
                 staysOn,
-                reader.number("pv", "pvArrays.peakPowerW", " kW", text("pv")),
-                reader.number("battery", "batteries.usableEnergyWh", " kWh", text("battery")),
-                reader.number("inverter", "inverters.ratedPowerVa", " kVA", text("inverter")),
+                reader.number("pv", Asked.PV, text("pv")),
+                reader.number("battery", Asked.BATTERY, text("battery")),
+                reader.number("inverter", Asked.INVERTER, text("inverter")),
                 word(SourceIs.class, "source", SourceIs.TO_BE_PLANNED),
                 word(SupplyLines.class, "forms", SupplyLines.THREE));
     }
@@ -96,27 +96,11 @@ record FirstForm(Map<String, String> texts, List<String> there, List<String> sta
     }
 
     /** Reads numbers as people type them. */
-    private record Reader(FieldTable fields, Typing typing, Wording words, Map<String, String> problems) {
+    private record Reader(FirstNumbers numbers, Wording words, Map<String, String> problems) {
 
-        /** @param unit of a bare number, as the label says; empty for that of the field */
         @Nullable
-        Double number(String name, String path, String unit, String typed) {
-            boolean bare = !typed.isEmpty() && Character.isDigit(typed.charAt(typed.length() - 1));
-            Field field = fields.find(path).orElseThrow();
-            Typed meant = typing.read(field, bare ? typed + unit : typed);
-            if (meant instanceof Typed.NotUnderstood not) {
-                problems.put(name, words.of(not.problem().phrase()));
-                return null;
-            }
-            if (!(meant instanceof Typed.Value value) || value.text() == null) return null;
-            double number = Double.parseDouble(value.text());
-            Double min = field.min();
-            Double max = field.max();
-            // Nothing at all is an answer too: there is none.
-            if (number == 0) return null;
-            if (min != null && number < min || max != null && number > max)
-                problems.put(name, words.text("first.range", field.words(), typed));
-            return number;
+        Double number(String name, Asked asked, String typed) {
+            return numbers.read(asked, typed, why -> problems.put(name, words.of(why)));
         }
     }
 

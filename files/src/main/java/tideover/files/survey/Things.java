@@ -1,4 +1,4 @@
-package tideover.web.facts;
+package tideover.files.survey;
 
 import java.util.ArrayList;
 import java.util.Comparator;
@@ -14,10 +14,10 @@ import tideover.engine.site.ThingId;
 import tideover.engine.site.ThingKind;
 
 /** The things of a site by where they are stated. */
-final class Things {
+public final class Things {
     private final Map<ThingId, Stated> stated = new LinkedHashMap<>();
 
-    Things(Site site) {
+    public Things(Site site) {
         for (Thing single : List.of(
                 site.house().place(), site.house().gridOperator(), site.house().supply()))
             stated.put(
@@ -46,7 +46,7 @@ final class Things {
     }
 
     /** Where a thing is stated. */
-    record Stated(
+    public record Stated(
             ThingId id,
             String section,
             @Nullable Thing house,
@@ -55,24 +55,31 @@ final class Things {
             Status status) {
 
         /** Whether it stands in no list: place, grid operator, supply. */
-        boolean isSingle() {
+        public boolean isSingle() {
             return ThingKind.findBySection(section).isEmpty();
         }
 
+        /** Whether somebody can say a fact of it, of the house or of the plan. */
+        boolean isAskedAbout() {
+            if (house != null) return true;
+            return plan != null && !isSingle() && status != Status.REMOVED;
+        }
+
         /** The one stated first. */
-        Thing any() {
+        public Thing any() {
             Thing thing = house != null ? house : plan != null ? plan : built;
             if (thing == null) throw new IllegalStateException(id + " is stated nowhere");
             return thing;
         }
     }
 
-    Optional<Stated> find(ThingId id) {
+    /** Where the thing of this id is stated. */
+    public Optional<Stated> find(ThingId id) {
         return Optional.ofNullable(stated.get(id));
     }
 
     /** All things: those in no list first, then kind by kind as they are written. */
-    List<Stated> all() {
+    public List<Stated> all() {
         List<Stated> all = new ArrayList<>(stated.values());
         all.sort(Comparator.comparingInt(thing -> ThingKind.findBySection(thing.section())
                 .map(kind -> kind.ordinal() + 1)
@@ -81,7 +88,7 @@ final class Things {
     }
 
     /** The things of one kind. */
-    List<Stated> of(String section) {
+    public List<Stated> of(String section) {
         return stated.values().stream()
                 .filter(thing -> thing.section().equals(section))
                 .toList();

@@ -1,4 +1,4 @@
-package tideover.web.facts;
+package tideover.files.survey;
 
 import java.util.HashMap;
 import java.util.HashSet;
@@ -11,14 +11,14 @@ import tideover.engine.rules.Missing;
 import tideover.engine.site.FactId;
 
 /** Which facts open findings wait for, and how much hangs on each. */
-final class Waiting {
+public final class Waiting {
     /** What binds counts as much as three pieces of advice. */
     private static final int BINDING = 3;
 
     private final Map<FactId, Integer> findings = new HashMap<>();
     private final Map<FactId, Integer> weights = new HashMap<>();
 
-    Waiting(List<Finding> all) {
+    public Waiting(List<Finding> all) {
         for (Finding finding : all) {
             Set<FactId> facts = new HashSet<>();
             for (Missing missing : finding.missing()) {
@@ -34,17 +34,17 @@ final class Waiting {
     }
 
     /** The facts waited for. */
-    Set<FactId> facts() {
+    public Set<FactId> facts() {
         return findings.keySet();
     }
 
     /** How many findings wait for a fact, or for a group of facts it belongs to. */
-    int findings(FactId fact) {
+    public int findings(FactId fact) {
         return most(findings, fact);
     }
 
     /** How much hangs on a fact. */
-    int weight(FactId fact) {
+    public int weight(FactId fact) {
         return most(weights, fact);
     }
 
