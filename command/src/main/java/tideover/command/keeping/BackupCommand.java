@@ -5,6 +5,7 @@ import picocli.CommandLine.Command;
 import picocli.CommandLine.Parameters;
 import tideover.command.Desk;
 import tideover.command.Status;
+import tideover.command.kept.Keeping;
 
 /** Copies everything that is kept into one file, also while the workbench runs. */
 @Command(name = "backup", resourceBundle = "tideover.command.help")

@@ -6,6 +6,8 @@ import picocli.CommandLine.Command;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.Parameters;
 import tideover.command.Desk;
+import tideover.command.kept.Keeping;
+import tideover.command.kept.KeptVariant;
 
 /** Changes facts of a kept site. */
 @Command(name = "edit", resourceBundle = "tideover.command.help")

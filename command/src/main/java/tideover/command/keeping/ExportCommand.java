@@ -8,6 +8,7 @@ import picocli.CommandLine.Option;
 import picocli.CommandLine.Parameters;
 import tideover.command.Desk;
 import tideover.command.Status;
+import tideover.command.kept.Keeping;
 import tideover.engine.site.Site;
 import tideover.files.SiteWriter;
 

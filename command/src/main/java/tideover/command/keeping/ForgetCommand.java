@@ -7,6 +7,8 @@ import picocli.CommandLine.Parameters;
 import tideover.command.Desk;
 import tideover.command.Refusal;
 import tideover.command.Status;
+import tideover.command.kept.Keeping;
+import tideover.command.kept.KeptCustomer;
 import tideover.store.customer.Customers.PersonalAttachments;
 
 /** Erases everything known of a customer. */

@@ -10,6 +10,9 @@ import picocli.CommandLine.Option;
 import picocli.CommandLine.Parameters;
 import tideover.command.Desk;
 import tideover.command.Status;
+import tideover.command.kept.Keeping;
+import tideover.command.kept.KeptRevision;
+import tideover.command.kept.KeptVariant;
 import tideover.files.Edit;
 
 /** Tells how a kept site became what it is, or what is different between two of its revisions. */

@@ -12,6 +12,7 @@ import picocli.CommandLine.Parameters;
 import tideover.command.Desk;
 import tideover.command.Refusal;
 import tideover.command.Status;
+import tideover.command.kept.Keeping;
 import tideover.files.yaml.YamlText;
 
 /** Keeps a site file as a new site. */

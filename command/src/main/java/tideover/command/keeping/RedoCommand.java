@@ -3,6 +3,7 @@ package tideover.command.keeping;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Parameters;
 import tideover.command.Desk;
+import tideover.command.kept.Keeping;
 
 /** Makes a change anew that was taken back. */
 @Command(name = "redo", resourceBundle = "tideover.command.help")

@@ -6,6 +6,8 @@ import picocli.CommandLine.Option;
 import picocli.CommandLine.Parameters;
 import tideover.command.Desk;
 import tideover.command.Status;
+import tideover.command.kept.Keeping;
+import tideover.command.kept.KeptVariant;
 import tideover.store.site.SiteSearch.Shelf;
 
 /** Lists the kept sites. */

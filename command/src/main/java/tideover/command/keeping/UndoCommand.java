@@ -3,6 +3,7 @@ package tideover.command.keeping;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Parameters;
 import tideover.command.Desk;
+import tideover.command.kept.Keeping;
 
 /** Takes the last change of a kept site back. */
 @Command(name = "undo", resourceBundle = "tideover.command.help")

@@ -1,6 +1,6 @@
 /**
- * Commands on kept sites. Who owns the data folder answers them: this process, or the workbench that runs; nobody who types
- * them has to know which. No formulas.
+ * Commands on kept sites, and those that begin one. Whoever types them does not have to know who owns the data folder. No
+ * formulas.
  */
 @NullMarked
 package tideover.command.keeping;

@@ -1,4 +1,4 @@
-package tideover.command.keeping;
+package tideover.command.kept;
 
 /**
  * What came of a change.
@@ -7,10 +7,10 @@ package tideover.command.keeping;
  * @param revision number of the newest one now
  * @param verdict  how the site is judged now, in words
  */
-record Saved(Kind kind, long revision, String verdict) {
+public record Saved(Kind kind, long revision, String verdict) {
 
     /** Whether there was something to do. */
-    enum Kind {
+    public enum Kind {
         SAVED,
         UNCHANGED
     }

@@ -1,4 +1,4 @@
-package tideover.command.keeping;
+package tideover.command.kept;
 
 import java.time.Instant;
 import java.util.List;
@@ -6,8 +6,8 @@ import tideover.files.Edit;
 import tideover.store.site.RevisionKind;
 
 /** One revision and how it came about. */
-record KeptRevision(long number, RevisionKind kind, String who, Instant when, String note, List<Edit> edits) {
-    KeptRevision {
+public record KeptRevision(long number, RevisionKind kind, String who, Instant when, String note, List<Edit> edits) {
+    public KeptRevision {
         edits = List.copyOf(edits);
     }
 }

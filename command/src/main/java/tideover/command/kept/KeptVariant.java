@@ -1,4 +1,4 @@
-package tideover.command.keeping;
+package tideover.command.kept;
 
 import java.time.Instant;
 
@@ -9,4 +9,5 @@ import java.time.Instant;
  * @param name     what it is called beside other variants
  * @param revision number of its newest revision
  */
-record KeptVariant(String variant, String name, long revision, String designation, String country, Instant changed) {}
+public record KeptVariant(
+        String variant, String name, long revision, String designation, String country, Instant changed) {}

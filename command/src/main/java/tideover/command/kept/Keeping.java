@@ -1,4 +1,4 @@
-package tideover.command.keeping;
+package tideover.command.kept;
 
 import java.nio.file.Path;
 import java.util.List;
@@ -13,7 +13,7 @@ import tideover.store.site.SiteSearch.Shelf;
  * What commands ask of kept sites. What is not done is a {@link tideover.command.Refusal}, or a
  * {@link tideover.store.database.StoreRefusal} where the store itself is in the way.
  */
-interface Keeping extends AutoCloseable {
+public interface Keeping extends AutoCloseable {
 
     /** The variants of the sites that match, the site changed last on top. */
     List<KeptVariant> list(String text, Shelf shelf);

@@ -1,4 +1,4 @@
-package tideover.command.keeping;
+package tideover.command.kept;
 
 import java.nio.file.Path;
 import java.time.Clock;

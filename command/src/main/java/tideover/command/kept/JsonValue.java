@@ -1,4 +1,4 @@
-package tideover.command.keeping;
+package tideover.command.kept;
 
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
