@@ -3,6 +3,7 @@ package tideover.command;
 import java.util.List;
 import picocli.CommandLine;
 import tideover.command.keeping.BackupCommand;
+import tideover.command.keeping.BeginCommand;
 import tideover.command.keeping.EditCommand;
 import tideover.command.keeping.ExportCommand;
 import tideover.command.keeping.ForgetCommand;
@@ -11,6 +12,7 @@ import tideover.command.keeping.ImportCommand;
 import tideover.command.keeping.RedoCommand;
 import tideover.command.keeping.RestoreCommand;
 import tideover.command.keeping.SitesCommand;
+import tideover.command.keeping.SurveyCommand;
 import tideover.command.keeping.UndoCommand;
 
 /** The commands, each with the desk it works at. */
@@ -20,6 +22,7 @@ final class Commands {
     private static final List<String> NAMES = List.of(
             "serve",
             "demo",
+            "begin",
             "sites",
             "import",
             "export",
@@ -30,6 +33,7 @@ final class Commands {
             "backup",
             "restore",
             "forget",
+            "survey",
             "check",
             "draw",
             "handover",
@@ -58,6 +62,7 @@ final class Commands {
         return switch (name) {
             case "serve" -> new ServeCommand(desk);
             case "demo" -> new DemoCommand(desk);
+            case "begin" -> new BeginCommand(desk);
             case "sites" -> new SitesCommand(desk);
             case "import" -> new ImportCommand(desk);
             case "export" -> new ExportCommand(desk);
@@ -68,6 +73,7 @@ final class Commands {
             case "backup" -> new BackupCommand(desk);
             case "restore" -> new RestoreCommand(desk);
             case "forget" -> new ForgetCommand(desk);
+            case "survey" -> new SurveyCommand(desk);
             case "check" -> new CheckCommand(desk);
             case "draw" -> new DrawCommand(desk);
             case "handover" -> new HandoverCommand(desk);

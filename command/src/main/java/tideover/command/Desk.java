@@ -102,7 +102,7 @@ public final class Desk {
     }
 
     /** Reads a site file. @throws Refusal with all of its problems */
-    SiteFileResult.Readable read(Path file) {
+    public SiteFileResult.Readable read(Path file) {
         startLoadingTables();
         SiteFileResult result = new SiteFiles(fields()).read(file);
         if (result instanceof SiteFileResult.Readable readable) return readable;

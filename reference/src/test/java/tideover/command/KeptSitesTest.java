@@ -140,4 +140,47 @@ class KeptSitesTest extends KeptTrial {
         assertThat(run(owner, "forget", "ada beispiel")).isEqualTo(2);
         assertThat(err.toString()).contains("Ada Beispielhaft").doesNotContain("Ada Beispiel ·");
     }
+
+    @ParameterizedTest
+    @EnumSource
+    void fiveAnswersBecomeAKeptSiteWhoseSurveyIsTold(Owner owner) {
+        assertThat(run(
+                        owner,
+                        "begin",
+                        "--designation=Finkenweg 2",
+                        "--country=AT",
+                        "--earthing=unknown",
+                        "--lines=3",
+                        "--main-fuse=35",
+                        "--pv=none",
+                        "--battery=10",
+                        "--inverter=10",
+                        "--loads=usual",
+                        "--stay-on=usual",
+                        "--keep"))
+                .as(err.toString())
+                .isZero();
+        String site = out.toString().substring(0, 16);
+        assertThat(out.toString())
+                .contains("Finkenweg 2 · As planned · revision 1", "tideover survey " + site)
+                .doesNotContain("format:");
+        assertThat(run(owner, "survey", site)).isZero();
+        assertThat(out.toString()).startsWith("Finkenweg 2").contains("supply.earthingSystem");
+        assertThat(run(
+                        owner,
+                        "edit",
+                        site,
+                        "supply.earthingSystem=TT",
+                        "evidence.supply.earthingSystem={origin: READ}"))
+                .as(err.toString())
+                .isZero();
+        assertThat(run(owner, "survey", "Finkenweg 2")).isZero();
+        assertThat(out.toString()).doesNotContain("supply.earthingSystem");
+
+        assertThat(run(owner, "survey", "Finkenweg 99")).isEqualTo(2);
+        assertThat(err.toString()).contains("No kept site is called Finkenweg 99");
+        assertThat(run(owner, "begin", "--keep")).isEqualTo(2);
+        assertThat(run(owner, "sites", "finkenweg")).isZero();
+        assertThat(out.toString().lines()).hasSize(1);
+    }
 }
