@@ -6,6 +6,8 @@ function say(place, text) {
   for (const before of place.querySelectorAll(":scope > ." + OURS)) before.remove();
   text.classList.add(OURS);
   place.prepend(text);
+  // Until the next answer brings the head of the page anew.
+  for (const kept of document.querySelectorAll(".td-head__kept")) kept.textContent = kept.dataset.unsaved;
   text.scrollIntoView({ block: "nearest" });
 }
 

@@ -20,6 +20,7 @@ import tideover.files.FieldTable;
 import tideover.store.Store;
 import tideover.store.site.RevisionId;
 import tideover.store.site.VariantId;
+import tideover.web.trial.Axe;
 import tideover.web.trial.Program;
 import tideover.web.trial.ServedProcess;
 import tools.jackson.databind.json.JsonMapper;
@@ -69,6 +70,8 @@ class ServerDiskTest {
             Locator said = page.locator("#sheet > .td-problems");
             assertThat(said).containsText(SENTENCE);
             assertThat(said).containsText("What you typed still stands here");
+            assertThat(page.locator("#saved")).containsText("not everything is saved");
+            assertThat(Axe.serious(page)).isEmpty();
             assertThat(length).hasText("17");
             type(page, power, "3100");
             type(page, length, "18");
@@ -84,6 +87,7 @@ class ServerDiskTest {
             workbench.limitFiles(ROOM);
             again(said);
             assertThat(page.locator("#sheet")).hasAttribute("data-base", "2");
+            assertThat(page.locator("#saved")).containsText("every change is saved");
             assertThat(said).hasCount(0);
             assertThat(length).hasText("18");
             assertThat(power).hasText("3100");

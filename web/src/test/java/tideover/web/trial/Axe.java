@@ -9,7 +9,7 @@ import java.util.List;
 import java.util.Objects;
 
 /** Looks for what keeps people out who see, hear or point otherwise: WCAG 2.2 A and AA, as far as a program can tell. */
-final class Axe {
+public final class Axe {
     private static final String SCRIPT = script();
     private static final String RUN = """
             async () => (await axe.run(document, {
@@ -27,7 +27,7 @@ final class Axe {
     private Axe() {}
 
     /** What is serious or critical on a page as it stands now: each rule once, with the first place that breaks it. */
-    static List<String> serious(Page page) {
+    public static List<String> serious(Page page) {
         // Past the page's own policy: the browser runs it as from its console.
         page.evaluate(SCRIPT);
         return ((List<?>) page.evaluate(RUN)).stream().map(String::valueOf).toList();
