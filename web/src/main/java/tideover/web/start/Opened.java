@@ -3,11 +3,13 @@ package tideover.web.start;
 import java.nio.file.Path;
 import tideover.files.FieldTable;
 import tideover.store.Store;
+import tideover.web.work.OwnRules;
 
 /**
  * What there is before the workbench starts.
  *
  * @param store  closed with the workbench
  * @param folder where it lies
+ * @param rules  what sites are judged by
  */
-record Opened(Store store, Path folder, FieldTable fields, Preparation preparation) {}
+record Opened(Store store, Path folder, FieldTable fields, OwnRules rules, Preparation preparation) {}

@@ -2,6 +2,8 @@ package tideover.web.start;
 
 import java.io.PrintWriter;
 import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.List;
 import java.util.Locale;
 import java.util.concurrent.Callable;
 import org.jspecify.annotations.Nullable;
@@ -11,10 +13,12 @@ import picocli.CommandLine.Parameters;
 import tideover.engine.rules.Phrase;
 import tideover.engine.rules.PhraseArg;
 import tideover.files.FieldTable;
+import tideover.files.InputProblem;
 import tideover.papers.Wording;
 import tideover.store.DataFolder;
 import tideover.store.Store;
 import tideover.store.database.StoreRefusal;
+import tideover.web.work.OwnRules;
 
 /** Opens the store and serves it; of {@code demo}, with invented sites in a folder of its own. */
 @Command(name = "tideover", resourceBundle = "tideover.web.help", mixinStandardHelpOptions = true)
@@ -39,6 +43,9 @@ final class ServeCommand implements Callable<Integer> {
     @Option(names = "--data", paramLabel = "DIR")
     private @Nullable Path data;
 
+    @Option(names = "--rules", paramLabel = "FILE")
+    private List<Path> rules = new ArrayList<>();
+
     @Option(names = "--examples", paramLabel = "DIR", hidden = true)
     private Path examples = Path.of(System.getProperty("tideover.examples", "examples"));
 
@@ -60,16 +67,22 @@ final class ServeCommand implements Callable<Integer> {
         Preparation preparation = Preparation.begin();
         FieldTable fields = FieldTable.load();
         Wording words = Wording.of(Locale.ENGLISH, fields);
+        OwnRules own = new OwnRules(rules);
+        List<InputProblem> problems = own.problems();
+        if (!problems.isEmpty()) {
+            for (InputProblem problem : problems) err.println(sentence(problem, words));
+            return REFUSED;
+        }
         Path folder = data != null ? data : what == What.DEMO ? Path.of("tideover-demo") : DataFolder.usual();
         try {
-            return serve(folder.toAbsolutePath().normalize(), preparation, fields, words);
+            return serve(folder.toAbsolutePath().normalize(), preparation, fields, own, words);
         } catch (StoreRefusal refusal) {
             err.println(words.of(refusal.phrase()));
             return REFUSED;
         }
     }
 
-    private int serve(Path folder, Preparation preparation, FieldTable fields, Wording words) {
+    private int serve(Path folder, Preparation preparation, FieldTable fields, OwnRules own, Wording words) {
         Store store;
         try {
             store = Store.open(folder, fields);
@@ -77,13 +90,14 @@ final class ServeCommand implements Callable<Integer> {
             String address = refusal.reason() == StoreRefusal.Reason.IN_USE ? Running.startAddress(folder) : null;
             if (address == null) throw refusal;
             out.println(words.text("serve.running", address));
+            if (!rules.isEmpty()) out.println(words.text("serve.runningRules"));
             return 0;
         }
         try {
             String firstPage =
                     what == What.DEMO ? DemoSites.fill(store, examples, words.text("sites.firstVariant")) : "/";
             preparation.judgeLatest(store);
-            Serving started = Serving.start(new Opened(store, folder, fields, preparation), port, firstPage);
+            Serving started = Serving.start(new Opened(store, folder, fields, own, preparation), port, firstPage);
             serving = started;
             out.println(words.text("serve.open", started.address()));
             out.println(words.of(Phrase.of("serve.folder", PhraseArg.verbatim(folder.toString()))));
@@ -94,5 +108,16 @@ final class ServeCommand implements Callable<Integer> {
             err.println(words.text("serve.portTaken", Integer.toString(taken.port())));
             return REFUSED;
         }
+    }
+
+    private static String sentence(InputProblem problem, Wording words) {
+        String what = words.of(problem.phrase());
+        if (problem.line() == 0) return words.text("problem.inFile", problem.file(), what);
+        return words.text(
+                "problem.atLine",
+                problem.file(),
+                Integer.toString(problem.line()),
+                Integer.toString(problem.column()),
+                what);
     }
 }

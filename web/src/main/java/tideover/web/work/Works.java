@@ -2,17 +2,11 @@ package tideover.web.work;
 
 import jakarta.annotation.PreDestroy;
 import java.util.LinkedHashMap;
-import java.util.List;
 import java.util.Map;
 import java.util.Optional;
-import java.util.concurrent.ConcurrentHashMap;
 import org.springframework.stereotype.Component;
 import tideover.engine.assessment.Assessment;
 import tideover.engine.assessment.Assessor;
-import tideover.engine.rules.RuleBook;
-import tideover.engine.site.Site;
-import tideover.files.rules.RuleBookResult;
-import tideover.files.rules.RuleBooks;
 import tideover.store.Store;
 import tideover.store.site.RevisionId;
 import tideover.store.site.Steps;
@@ -30,7 +24,7 @@ public final class Works {
     private final Store store;
     private final Assessor assessor;
     private final SlowFindings slow;
-    private final Map<String, RuleBook> rules = new ConcurrentHashMap<>();
+    private final OwnRules rules;
     private final Map<VariantId, Work> kept = new LinkedHashMap<>(16, 0.75f, true) {
         private static final long serialVersionUID = 1;
 
@@ -40,9 +34,10 @@ public final class Works {
         }
     };
 
-    Works(Store store, Assessor assessor) {
+    Works(Store store, Assessor assessor, OwnRules rules) {
         this.store = store;
         this.assessor = assessor;
+        this.rules = rules;
         this.slow = new SlowFindings(assessor);
     }
 
@@ -70,7 +65,8 @@ public final class Works {
         Work head = open(variant);
         if (number < 1 || number > head.row().head()) throw new NotHere("revision %s %d".formatted(variant, number));
         StoredSite earlier = store.sites().at(new RevisionId(head.row().id(), number));
-        return new Work(head.row(), earlier.revision(), assessor.assessAtOnce(earlier.site(), rules(earlier.site())));
+        return new Work(
+                head.row(), earlier.revision(), assessor.assessAtOnce(earlier.site(), rules.of(earlier.site())));
     }
 
     /** Every finding, slow ones included, or nothing while they are computed; for whoever waits for them. */
@@ -117,22 +113,13 @@ public final class Works {
     }
 
     private Work keep(VariantRow row, StoredSite head) {
-        Assessment judged = assessor.assessAtOnce(head.site(), rules(head.site()));
+        Assessment judged = assessor.assessAtOnce(head.site(), rules.of(head.site()));
         Work work = new Work(row, head.revision(), assessor.withoutResults(judged));
         synchronized (kept) {
             Work other = kept.get(row.id());
             if (other == null || other.revision().number() <= work.revision().number()) kept.put(row.id(), work);
         }
         return work;
-    }
-
-    private RuleBook rules(Site site) {
-        String country = site.house().place().country();
-        return rules.computeIfAbsent(country == null ? "" : country, name -> {
-            RuleBookResult result = RuleBooks.read(name, List.of());
-            if (result instanceof RuleBookResult.Readable readable) return readable.rules();
-            throw new IllegalStateException("the rule book of '%s' cannot be read".formatted(name));
-        });
     }
 
     @PreDestroy

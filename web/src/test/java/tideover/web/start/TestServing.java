@@ -1,8 +1,10 @@
 package tideover.web.start;
 
 import java.nio.file.Path;
+import java.util.List;
 import tideover.files.FieldTable;
 import tideover.store.Store;
+import tideover.web.work.OwnRules;
 
 /** Starts the workbench for tests of any area, on whatever port is free. */
 public final class TestServing {
@@ -16,7 +18,8 @@ public final class TestServing {
     /** The workbench as {@code serve} starts it. */
     public static Serving start(Store store, Path folder, FieldTable fields) {
         try {
-            return Serving.start(new Opened(store, folder, fields, Preparation.begin()), 0, "/");
+            return Serving.start(
+                    new Opened(store, folder, fields, new OwnRules(List.of()), Preparation.begin()), 0, "/");
         } catch (Serving.PortTaken e) {
             throw new IllegalStateException("no port is free", e);
         }
