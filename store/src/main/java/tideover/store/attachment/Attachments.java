@@ -10,6 +10,7 @@ import tideover.engine.site.FactId;
 import tideover.engine.site.ThingId;
 import tideover.store.database.Database;
 import tideover.store.database.LogEntry;
+import tideover.store.database.PlainText;
 import tideover.store.database.Sql;
 import tideover.store.database.StoreRefusal;
 import tideover.store.database.StoreRefusal.Reason;
@@ -23,6 +24,8 @@ import tideover.store.site.SiteId;
 public final class Attachments {
     /** Largest file that is kept [bytes]. */
     public static final int LARGEST_BYTES = 20 * 1024 * 1024;
+
+    private static final int LONGEST_NOTE = 400;
 
     private final Database database;
 
@@ -65,7 +68,7 @@ public final class Attachments {
                 Digest.of(cleaned),
                 cleaned.length,
                 privacy,
-                entry);
+                new LogEntry(entry.who(), entry.when(), PlainText.line(entry.note(), LONGEST_NOTE)));
         return database.write(sql -> kept(attachment, cleaned, sql));
     }
 

@@ -74,6 +74,14 @@ public final class Customers {
                 .list());
     }
 
+    /** The sites that are a customer's. */
+    public List<SiteId> sites(CustomerId customer) {
+        return database.read(sql -> sql.query("customer/sites")
+                .bind("customer", customer.text())
+                .map((row, context) -> new SiteId(row.getString("site_id")))
+                .list());
+    }
+
     /** Says that a site is this customer's; several may share one. */
     public void link(SiteId site, CustomerId customer) {
         database.write(sql -> {

@@ -3,6 +3,7 @@ package tideover.web.api;
 import java.util.List;
 import java.util.Map;
 import org.jspecify.annotations.Nullable;
+import tideover.store.customer.CustomerFacts;
 
 /** What programs are told, as JSON. Names are those of site files and findings; fields are only ever added. */
 final class Answer {
@@ -134,11 +135,20 @@ final class Answer {
             long sizeBytes,
             boolean personal,
             String who,
-            String added) {}
+            String added,
+            String note) {}
 
     /** The customers that match. */
     record Customers(List<Customer> customers) {}
 
     /** A customer as it stands in a list. */
     record Customer(String customer, String name, String town) {}
+
+    /**
+     * All that is known of a customer.
+     *
+     * @param forgotten when everything was erased; nothing while it was not
+     * @param sites     the sites that are the customer's
+     */
+    record KnownCustomer(String customer, @Nullable String forgotten, CustomerFacts facts, List<String> sites) {}
 }

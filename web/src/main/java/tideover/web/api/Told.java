@@ -11,6 +11,7 @@ import tideover.engine.assessment.Assessment;
 import tideover.engine.rules.Outcome;
 import tideover.files.InputProblem;
 import tideover.papers.Wording;
+import tideover.store.site.SiteId;
 import tideover.store.site.SiteRow;
 import tideover.store.site.VariantRow;
 import tideover.web.work.Work;
@@ -98,7 +99,16 @@ final class Told {
                 kept.sizeBytes(),
                 kept.privacy() == tideover.store.attachment.Privacy.PERSONAL,
                 kept.entry().who(),
-                time(kept.entry().when()));
+                time(kept.entry().when()),
+                kept.entry().note());
+    }
+
+    static Answer.KnownCustomer known(tideover.store.customer.Customer customer, List<SiteId> sites) {
+        return new Answer.KnownCustomer(
+                customer.id().text(),
+                customer.forgottenAt() == null ? null : time(customer.forgottenAt()),
+                customer.facts(),
+                sites.stream().map(SiteId::text).toList());
     }
 
     static Answer.Customer customer(tideover.store.customer.Customer customer) {

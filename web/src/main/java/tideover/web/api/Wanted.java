@@ -4,6 +4,8 @@ import java.util.List;
 import org.jspecify.annotations.Nullable;
 import tideover.files.Edit;
 import tideover.papers.Wording;
+import tideover.store.customer.Contact;
+import tideover.store.customer.CustomerFacts;
 
 /** What programs ask for, as JSON. */
 final class Wanted {
@@ -50,4 +52,55 @@ final class Wanted {
 
     /** A return to what an earlier revision was. */
     record Restore(@Nullable Long base, @Nullable Long revision) {}
+
+    /** What is to be known of a customer; what is left out is not known. */
+    record Customer(
+            @Nullable String name,
+            @Nullable String street,
+            @Nullable String postalCode,
+            @Nullable String town,
+            @Nullable String country,
+            @Nullable String phone,
+            @Nullable String mail,
+            @Nullable String note,
+            @Nullable List<Person> contacts) {
+
+        CustomerFacts facts() {
+            return new CustomerFacts(
+                    said(name),
+                    said(street),
+                    said(postalCode),
+                    said(town),
+                    said(country),
+                    said(phone),
+                    said(mail),
+                    said(note),
+                    contacts == null
+                            ? List.of()
+                            : contacts.stream().map(Person::contact).toList());
+        }
+    }
+
+    /** Somebody to call about a customer's house. */
+    record Person(
+            @Nullable String role,
+            @Nullable String name,
+            @Nullable String phone,
+            @Nullable String mail) {
+        Contact contact() {
+            return new Contact(said(role), said(name), said(phone), said(mail));
+        }
+    }
+
+    /**
+     * A change of what is known of a customer.
+     *
+     * @param before what was known when the change was thought of
+     */
+    record CustomerChange(
+            @Nullable Customer before, @Nullable Customer after) {}
+
+    private static String said(@Nullable String part) {
+        return part == null ? "" : part;
+    }
 }

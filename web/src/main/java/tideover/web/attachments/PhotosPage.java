@@ -37,8 +37,6 @@ final class PhotosPage {
     /** Should a browser take it for a page after all, nothing in it runs or loads. */
     private static final String SANDBOX = "default-src 'none'; sandbox";
 
-    private static final int LONGEST_NOTE = 400;
-
     private final Store store;
     private final Works works;
     private final Frames frames;
@@ -86,7 +84,7 @@ final class PhotosPage {
                             name == null ? "" : name,
                             one.getBytes(),
                             privacy,
-                            new LogEntry(entry.who(), entry.when(), plain(note)));
+                            new LogEntry(entry.who(), entry.when(), note));
             if (result instanceof AttachmentResult.Refused refused)
                 refused.problems().forEach(problem -> problems.add(words.of(problem.phrase())));
         }
@@ -151,10 +149,5 @@ final class PhotosPage {
         } catch (IllegalArgumentException e) {
             throw new NotHere("attachment " + id);
         }
-    }
-
-    private static String plain(String note) {
-        String line = note.replaceAll("\\p{Cntrl}", " ").strip();
-        return line.substring(0, Math.min(line.length(), LONGEST_NOTE));
     }
 }

@@ -271,6 +271,48 @@ class ApiTest {
     }
 
     @Test
+    void aCustomerIsKeptChangedAndSaidToOwnASite() {
+        String variant = importTownHouse();
+        JsonNode kept = ask(
+                201,
+                "POST",
+                "/customers",
+                Map.of("name", " Berta\tMuster ", "contacts", java.util.List.of(Map.of("name", "Carl"), Map.of())));
+        String id = kept.at("/customer").asString();
+        assertThat(kept.at("/facts/name").asString()).isEqualTo("Berta Muster");
+        assertThat(kept.at("/facts/contacts")).hasSize(1);
+
+        ask(204, "POST", "/sites/{variant}/customers/{customer}", new byte[0], "variant", variant, "customer", id);
+        assertThat(ask(200, "GET", "/sites/{variant}/customers", null, "variant", variant)
+                        .at("/customers/0/customer")
+                        .asString())
+                .isEqualTo(id);
+        Map<String, Object> change = Map.of("before", kept.at("/facts"), "after", Map.of("name", "Berta Beispiel"));
+        JsonNode changed = ask(200, "POST", "/customers/{customer}", change, "customer", id);
+        assertThat(changed.at("/facts/contacts")).isEmpty();
+        assertThat(changed.at("/sites")).hasSize(1);
+        assertThat(ask(409, "POST", "/customers/{customer}", change, "customer", id)
+                        .at("/problems/0/sentence")
+                        .asString())
+                .contains("nothing was saved");
+        assertThat(ask(200, "GET", "/customers/{customer}", null, "customer", id))
+                .isEqualTo(changed);
+
+        ask(204, "DELETE", "/sites/{variant}/customers/{customer}", null, "variant", variant, "customer", id);
+        assertThat(ask(200, "GET", "/sites/{variant}/customers", null, "variant", variant)
+                        .at("/customers"))
+                .isEmpty();
+    }
+
+    @Test
+    void aCustomerWithoutANameIsNotKept() {
+        JsonNode refused = ask(422, "POST", "/customers", Map.of("name", " ", "town", "Neustadt"));
+        assertThat(refused.at("/problems/0/sentence").asString()).startsWith("Name: write one.");
+        assertThat(ask(200, "GET", "/customers", null, "text", "neustadt").at("/customers"))
+                .isEmpty();
+    }
+
+    @Test
     void aCustomerIsFoundAndForgotten() {
         var customer = desk.store().customers().create(CustomerFacts.named("Ada Beispiel"));
         JsonNode found = ask(200, "GET", "/customers", null, "text", "beispiel");
@@ -296,6 +338,9 @@ class ApiTest {
                 "GET | /api/nowhere | | 404",
                 "GET | /api/sites?shelf=ATTIC | | 400",
                 "DELETE | /api/sites | | 405",
+                "POST | /api/customers/0123456789abcdef | {} | 404",
+                "POST | /api/sites/{variant}/customers/0123456789abcdef | {} | 404",
+                "POST | /api/customers | [] | 400",
                 "POST | /api/sites/{variant}/edits | {} | 400",
                 "POST | /api/sites/{variant}/edits | {\"base\":1} | 400",
                 "POST | /api/sites/{variant}/edits | {\"base\":1,\"edits\":[{\"path\":7}],\"more\":1} | 400",
