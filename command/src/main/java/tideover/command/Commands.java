@@ -2,8 +2,10 @@ package tideover.command;
 
 import java.util.List;
 import picocli.CommandLine;
+import tideover.command.keeping.AttachmentsCommand;
 import tideover.command.keeping.BackupCommand;
 import tideover.command.keeping.BeginCommand;
+import tideover.command.keeping.CustomersCommand;
 import tideover.command.keeping.EditCommand;
 import tideover.command.keeping.ExportCommand;
 import tideover.command.keeping.ForgetCommand;
@@ -23,6 +25,7 @@ final class Commands {
             "serve",
             "demo",
             "begin",
+            "survey",
             "sites",
             "import",
             "export",
@@ -30,10 +33,11 @@ final class Commands {
             "undo",
             "redo",
             "history",
+            "attachments",
+            "customers",
+            "forget",
             "backup",
             "restore",
-            "forget",
-            "survey",
             "check",
             "draw",
             "handover",
@@ -72,7 +76,9 @@ final class Commands {
             case "history" -> new HistoryCommand(desk);
             case "backup" -> new BackupCommand(desk);
             case "restore" -> new RestoreCommand(desk);
+            case "customers" -> new CustomersCommand(desk);
             case "forget" -> new ForgetCommand(desk);
+            case "attachments" -> new AttachmentsCommand(desk);
             case "survey" -> new SurveyCommand(desk);
             case "check" -> new CheckCommand(desk);
             case "draw" -> new DrawCommand(desk);

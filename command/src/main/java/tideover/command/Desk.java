@@ -160,6 +160,8 @@ public final class Desk {
 
     private String sentence(InputProblem problem) {
         String what = wording().of(problem.phrase());
+        // Sentences about a file as a whole often begin with its name.
+        if (problem.line() == 0 && what.startsWith(problem.file())) return what;
         return problem.line() == 0
                 ? sentence("problem.inFile", problem.file(), what)
                 : sentence(

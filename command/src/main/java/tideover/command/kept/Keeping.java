@@ -6,7 +6,6 @@ import java.util.Optional;
 import org.jspecify.annotations.Nullable;
 import tideover.engine.site.Site;
 import tideover.files.Edit;
-import tideover.store.customer.Customers.PersonalAttachments;
 import tideover.store.site.SiteSearch.Shelf;
 
 /**
@@ -46,9 +45,9 @@ public interface Keeping extends AutoCloseable {
 
     List<Edit> difference(KeptVariant variant, long from, long to);
 
-    List<KeptCustomer> customers(String text);
+    KeptCustomers customers();
 
-    void forget(KeptCustomer customer, PersonalAttachments attachments);
+    KeptAttachments attachments();
 
     /** Copies everything into a file that is not there yet. */
     void backup(Path file);

@@ -12,14 +12,13 @@ import tideover.engine.rules.PhraseArg;
 import tideover.engine.site.Site;
 import tideover.files.Edit;
 import tideover.store.Store;
-import tideover.store.customer.CustomerId;
-import tideover.store.customer.Customers.PersonalAttachments;
 import tideover.store.database.Ids;
 import tideover.store.database.LogEntry;
 import tideover.store.site.ChangeResult;
 import tideover.store.site.ImportResult;
 import tideover.store.site.Revision;
 import tideover.store.site.RevisionId;
+import tideover.store.site.SiteId;
 import tideover.store.site.SiteSearch;
 import tideover.store.site.SiteSearch.Shelf;
 import tideover.store.site.StoredSite;
@@ -126,16 +125,13 @@ final class OwnStore implements Keeping {
     }
 
     @Override
-    public List<KeptCustomer> customers(String text) {
-        return store.customers().list(text).stream()
-                .map(each -> new KeptCustomer(
-                        each.id().text(), each.facts().name(), each.facts().town()))
-                .toList();
+    public KeptCustomers customers() {
+        return new OwnCustomers(this, store.customers(), desk, clock);
     }
 
     @Override
-    public void forget(KeptCustomer customer, PersonalAttachments attachments) {
-        store.customers().forget(new CustomerId(customer.id()), clock.instant(), attachments);
+    public KeptAttachments attachments() {
+        return new OwnAttachments(this, store.attachments(), desk);
     }
 
     @Override
@@ -148,8 +144,16 @@ final class OwnStore implements Keeping {
         store.close();
     }
 
-    private LogEntry entry(String note) {
+    LogEntry entry(String note) {
         return new LogEntry(WHO, clock.instant(), note);
+    }
+
+    /** The site of a variant. */
+    SiteId site(KeptVariant variant) {
+        return store.sites()
+                .find(id(variant))
+                .map(VariantRow::site)
+                .orElseThrow(() -> new Refusal(List.of(desk.sentence("keeping.unknown", variant.variant()))));
     }
 
     private static VariantId id(KeptVariant variant) {
@@ -158,6 +162,12 @@ final class OwnStore implements Keeping {
 
     private static KeptVariant kept(VariantRow row) {
         return new KeptVariant(
-                row.id().text(), row.name(), row.head(), row.designation(), row.country(), row.changedAt());
+                row.id().text(),
+                row.site().text(),
+                row.name(),
+                row.head(),
+                row.designation(),
+                row.country(),
+                row.changedAt());
     }
 }

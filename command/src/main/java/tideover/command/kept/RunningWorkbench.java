@@ -2,11 +2,7 @@ package tideover.command.kept;
 
 import java.io.IOException;
 import java.io.StringWriter;
-import java.net.URI;
-import java.net.URLEncoder;
-import java.net.http.HttpClient;
 import java.net.http.HttpRequest;
-import java.net.http.HttpRequest.BodyPublishers;
 import java.net.http.HttpResponse;
 import java.net.http.HttpResponse.BodyHandlers;
 import java.nio.charset.StandardCharsets;
@@ -29,37 +25,31 @@ import tideover.files.SiteFileResult;
 import tideover.files.SiteFiles;
 import tideover.papers.json.Json;
 import tideover.store.ServingFile;
-import tideover.store.customer.Customers.PersonalAttachments;
 import tideover.store.database.StoreRefusal;
 import tideover.store.database.StoreRefusal.Reason;
 import tideover.store.site.RevisionKind;
 import tideover.store.site.SiteSearch.Shelf;
-import tools.jackson.core.JacksonException;
 import tools.jackson.core.JsonGenerator;
 import tools.jackson.core.json.JsonFactory;
 
 /** The store of a workbench that runs, asked over its HTTP API with its key. */
 final class RunningWorkbench implements Keeping {
-    private static final Duration PATIENCE = Duration.ofSeconds(60);
     /** For the whole of a large store. */
     private static final Duration LONG_PATIENCE = Duration.ofMinutes(10);
 
-    private static final int NOT_FOUND = 404;
-    private static final int GOOD = 299;
-
-    private final ServingFile serving;
+    private final WorkbenchCalls calls;
     private final Desk desk;
-    private final HttpClient client = HttpClient.newHttpClient();
 
     RunningWorkbench(ServingFile serving, Desk desk) {
-        this.serving = serving;
+        this.calls = new WorkbenchCalls(serving, desk);
         this.desk = desk;
     }
 
     @Override
     public List<KeptVariant> list(String text, Shelf shelf) {
         List<KeptVariant> variants = new ArrayList<>();
-        for (JsonValue site : json(reading("/sites?text=" + encoded(text) + "&shelf=" + shelf))
+        for (JsonValue site : calls.json(
+                        calls.reading("/sites?text=" + WorkbenchCalls.encoded(text) + "&shelf=" + shelf))
                 .at("sites")
                 .items()) site.at("variants").items().forEach(variant -> variants.add(variant(variant)));
         return variants;
@@ -67,27 +57,25 @@ final class RunningWorkbench implements Keeping {
 
     @Override
     public Optional<KeptVariant> find(String variant) {
-        HttpResponse<String> answer = send(reading("/sites/" + encoded(variant)));
-        if (answer.statusCode() == NOT_FOUND) return Optional.empty();
-        return Optional.of(variant(read(answer).at("variant")));
+        HttpResponse<String> answer = calls.send(calls.reading("/sites/" + WorkbenchCalls.encoded(variant)));
+        if (answer.statusCode() == WorkbenchCalls.NOT_FOUND) return Optional.empty();
+        return Optional.of(variant(calls.read(answer).at("variant")));
     }
 
     @Override
     public KeptVariant bring(String file, byte[] bytes, String name) {
-        HttpRequest.Builder request = request("/sites?file=" + encoded(file) + "&name=" + encoded(name))
-                .header("Content-Type", "application/octet-stream")
-                .POST(BodyPublishers.ofByteArray(bytes));
-        return variant(json(request).at("variant"));
+        String path = "/sites?file=" + WorkbenchCalls.encoded(file) + "&name=" + WorkbenchCalls.encoded(name);
+        return variant(calls.json(calls.file(path, bytes)).at("variant"));
     }
 
     @Override
     public Site site(KeptVariant variant, @Nullable Long revision) {
         String number = revision == null ? "" : "?revision=" + revision;
-        HttpResponse<String> answer = send(reading(address(variant, "/site.json" + number)));
-        if (answer.statusCode() == NOT_FOUND)
+        HttpResponse<String> answer = calls.send(calls.reading(address(variant, "/site.json" + number)));
+        if (answer.statusCode() == WorkbenchCalls.NOT_FOUND)
             throw new Refusal(List.of(
                     desk.sentence("keeping.noRevision", variant.designation(), String.valueOf(variant.revision()))));
-        if (answer.statusCode() > GOOD) throw refusal(answer);
+        if (answer.statusCode() > WorkbenchCalls.GOOD) throw calls.refusal(answer);
         SiteFileResult result = new SiteFiles(desk.fields())
                 .read(variant.designation(), answer.body().getBytes(StandardCharsets.UTF_8));
         if (result instanceof SiteFileResult.Readable readable) return readable.site();
@@ -112,21 +100,21 @@ final class RunningWorkbench implements Keeping {
             json.writeEndArray();
             json.writeEndObject();
         }
-        return saved(post(address(variant, "/edits"), body.toString()));
+        return saved(calls.post(address(variant, "/edits"), body.toString()));
     }
 
     @Override
     public Saved undo(KeptVariant variant) {
-        return saved(post(address(variant, "/undo"), "{\"base\":" + variant.revision() + "}"));
+        return saved(calls.post(address(variant, "/undo"), "{\"base\":" + variant.revision() + "}"));
     }
 
     @Override
     public Saved redo(KeptVariant variant) {
-        return saved(post(address(variant, "/redo"), "{\"base\":" + variant.revision() + "}"));
+        return saved(calls.post(address(variant, "/redo"), "{\"base\":" + variant.revision() + "}"));
     }
 
     private Saved saved(HttpRequest.Builder request) {
-        JsonValue changed = json(request);
+        JsonValue changed = calls.json(request);
         return new Saved(
                 changed.at("saved").isTrue() ? Saved.Kind.SAVED : Saved.Kind.UNCHANGED,
                 changed.at("revision").at("revision").number(),
@@ -135,7 +123,7 @@ final class RunningWorkbench implements Keeping {
 
     @Override
     public List<KeptRevision> revisions(KeptVariant variant) {
-        return json(reading(address(variant, "/revisions"))).at("revisions").items().stream()
+        return calls.json(calls.reading(address(variant, "/revisions"))).at("revisions").items().stream()
                 .map(each -> new KeptRevision(
                         each.at("revision").number(),
                         RevisionKind.valueOf(each.at("kind").text()),
@@ -148,23 +136,17 @@ final class RunningWorkbench implements Keeping {
 
     @Override
     public List<Edit> difference(KeptVariant variant, long from, long to) {
-        return edits(json(reading(address(variant, "/difference?from=%d&to=%d".formatted(from, to)))));
+        return edits(calls.json(calls.reading(address(variant, "/difference?from=%d&to=%d".formatted(from, to)))));
     }
 
     @Override
-    public List<KeptCustomer> customers(String text) {
-        return json(reading("/customers?text=" + encoded(text))).at("customers").items().stream()
-                .map(each -> new KeptCustomer(
-                        each.at("customer").text(),
-                        each.at("name").text(),
-                        each.at("town").text()))
-                .toList();
+    public KeptCustomers customers() {
+        return new RunningCustomers(calls);
     }
 
     @Override
-    public void forget(KeptCustomer customer, PersonalAttachments attachments) {
-        json(request("/customers/" + customer.id() + "?attachments=" + attachments)
-                .DELETE());
+    public KeptAttachments attachments() {
+        return new RunningAttachments(calls);
     }
 
     @Override
@@ -176,10 +158,10 @@ final class RunningWorkbench implements Keeping {
             if (part.getFileSystem().supportedFileAttributeViews().contains("posix"))
                 Files.createFile(
                         part, PosixFilePermissions.asFileAttribute(PosixFilePermissions.fromString("rw-------")));
-            HttpResponse<Path> answer = client.send(
-                    reading("/backup").timeout(LONG_PATIENCE).build(),
+            HttpResponse<Path> answer = calls.client.send(
+                    calls.reading("/backup").timeout(LONG_PATIENCE).build(),
                     BodyHandlers.ofFile(part, StandardOpenOption.CREATE, StandardOpenOption.WRITE));
-            if (answer.statusCode() > GOOD) throw refusal(Files.readString(part));
+            if (answer.statusCode() > WorkbenchCalls.GOOD) throw calls.refusal(Files.readString(part));
             Files.move(part, file);
         } catch (NoSuchFileException e) {
             throw StoreRefusal.of(Reason.FILE_MISSING, file.resolveSibling(""));
@@ -187,7 +169,7 @@ final class RunningWorkbench implements Keeping {
             throw new Refusal(List.of(desk.sentence("command.unwritable", file.toString())));
         } catch (InterruptedException e) {
             Thread.currentThread().interrupt();
-            throw silent();
+            throw calls.silent();
         } finally {
             try {
                 Files.deleteIfExists(part);
@@ -205,6 +187,7 @@ final class RunningWorkbench implements Keeping {
     private static KeptVariant variant(JsonValue json) {
         return new KeptVariant(
                 json.at("variant").text(),
+                json.at("site").text(),
                 json.at("name").text(),
                 json.at("revision").number(),
                 json.at("designation").text(),
@@ -221,84 +204,7 @@ final class RunningWorkbench implements Keeping {
                 .toList();
     }
 
-    private static String address(KeptVariant variant, String inside) {
+    static String address(KeptVariant variant, String inside) {
         return "/sites/" + variant.variant() + inside;
-    }
-
-    private HttpRequest.Builder reading(String path) {
-        return request(path).GET();
-    }
-
-    private HttpRequest.Builder post(String path, String json) {
-        return request(path).header("Content-Type", "application/json").POST(BodyPublishers.ofString(json));
-    }
-
-    private HttpRequest.Builder request(String path) {
-        return HttpRequest.newBuilder(URI.create("http://127.0.0.1:%d/api%s".formatted(serving.port(), path)))
-                .timeout(PATIENCE)
-                .header("Authorization", "Bearer " + serving.key());
-    }
-
-    private JsonValue json(HttpRequest.Builder request) {
-        return read(send(request));
-    }
-
-    private JsonValue read(HttpResponse<String> answer) {
-        if (answer.statusCode() > GOOD) throw refusal(answer);
-        try {
-            return answer.body().isEmpty() ? new JsonValue(null) : JsonValue.read(answer.body());
-        } catch (JacksonException e) {
-            throw silent();
-        }
-    }
-
-    private HttpResponse<String> send(HttpRequest.Builder request) {
-        try {
-            return client.send(request.build(), BodyHandlers.ofString());
-        } catch (IOException e) {
-            throw silent();
-        } catch (InterruptedException e) {
-            Thread.currentThread().interrupt();
-            throw silent();
-        }
-    }
-
-    /** The sentences of the workbench; file, line and column before those about a file. */
-    private Refusal refusal(HttpResponse<String> answer) {
-        return refusal(answer.body());
-    }
-
-    private Refusal refusal(String body) {
-        try {
-            List<String> sentences = JsonValue.read(body).at("problems").items().stream()
-                    .map(this::sentence)
-                    .toList();
-            return sentences.isEmpty() ? silent() : new Refusal(sentences);
-        } catch (JacksonException e) {
-            return silent();
-        }
-    }
-
-    private String sentence(JsonValue problem) {
-        String what = problem.at("sentence").text();
-        String file = problem.at("file").text();
-        long line = problem.at("line").number();
-        if (file.isEmpty()) return what;
-        return line == 0
-                ? desk.sentence("problem.inFile", file, what)
-                : desk.sentence(
-                        "problem.atLine",
-                        file,
-                        String.valueOf(line),
-                        String.valueOf(problem.at("column").number()),
-                        what);
-    }
-
-    private Refusal silent() {
-        return new Refusal(List.of(desk.sentence("keeping.silent", String.valueOf(serving.port()))));
-    }
-
-    private static String encoded(String text) {
-        return URLEncoder.encode(text, StandardCharsets.UTF_8);
     }
 }
