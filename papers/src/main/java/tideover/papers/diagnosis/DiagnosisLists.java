@@ -8,7 +8,6 @@ import java.util.Locale;
 import java.util.Map;
 import java.util.Set;
 import tideover.engine.rules.PhraseArg;
-import tideover.engine.wiring.diagnosis.Dictionary;
 import tideover.engine.wiring.diagnosis.Doubt;
 import tideover.engine.wiring.diagnosis.Observation;
 import tideover.engine.wiring.diagnosis.Suggestion;
@@ -38,13 +37,13 @@ public final class DiagnosisLists {
         FULL
     }
 
-    private final Dictionary dictionary;
+    private final WiringModel model;
     private final Wording wording;
     private final WiringWording words;
     private final MistakeWording mistakes;
 
     public DiagnosisLists(WiringModel model) {
-        this.dictionary = model.dictionary();
+        this.model = model;
         this.words = model.words();
         this.wording = words.words();
         this.mistakes = new MistakeWording(words, model.house());
@@ -52,7 +51,7 @@ public final class DiagnosisLists {
 
     /** All three lists. */
     public List<Listing> of(List<Observation> seen, Length length) {
-        List<Mistake> left = dictionary.explaining(seen);
+        List<Mistake> left = model.dictionary().explaining(seen);
         return List.of(seen(seen), fits(seen, left, length), next(seen, left));
     }
 
@@ -60,7 +59,7 @@ public final class DiagnosisLists {
         List<List<Cell>> rows = new ArrayList<>();
         for (Observation each : seen) {
             PlannedReading planned = each.reading();
-            Shown should = dictionary.run().expected(planned);
+            Shown should = model.run().expected(planned);
             rows.add(List.of(
                     Cell.of(planned.id()),
                     Cell.of(words.whole(planned)),
@@ -88,7 +87,7 @@ public final class DiagnosisLists {
         boolean isShort = length == Length.SHORT && left.size() > FEW;
         List<Listing.Group> groups = new ArrayList<>();
         // What changes nothing that was seen is counted only, unless somebody wants it all.
-        if (length == Length.FULL || !dictionary.isHealthy(seen))
+        if (length == Length.FULL || !model.dictionary().isHealthy(seen))
             kinds.forEach((kind, all) -> groups.add(new Listing.Group(wording.heading(kind), rows(all, isShort))));
         return new Listing(
                 "mistakes",
@@ -111,19 +110,21 @@ public final class DiagnosisLists {
             rows.add(List.of(
                     Cell.EMPTY,
                     Cell.EMPTY,
-                    Cell.of(wording.text("diagnosis.more", String.valueOf(all.size() - told)))));
+                    Cell.of(wording.text("diagnosis.more", String.valueOf(all.size() - told)), all.size() - told)));
         return rows;
     }
 
     private List<String> summary(List<Observation> seen, List<Mistake> left) {
-        boolean isHealthy = dictionary.isHealthy(seen);
+        boolean isHealthy = model.dictionary().isHealthy(seen);
         if (isHealthy)
             return List.of(
                     left.isEmpty()
                             ? wording.text("diagnosis.healthy.alone")
                             : wording.text("diagnosis.healthy", String.valueOf(left.size())));
         if (!left.isEmpty()) return List.of(wording.text("diagnosis.fits.how", PhraseArg.count(left.size())));
-        String doubt = Doubt.find(dictionary, seen).map(this::doubt).orElseGet(() -> wording.text("diagnosis.several"));
+        String doubt = Doubt.find(model.dictionary(), seen)
+                .map(this::doubt)
+                .orElseGet(() -> wording.text("diagnosis.several"));
         return List.of(wording.text("diagnosis.nothing"), doubt);
     }
 
@@ -139,7 +140,7 @@ public final class DiagnosisLists {
     private Listing next(List<Observation> seen, List<Mistake> left) {
         Set<PlannedReading> without = new HashSet<>();
         for (Observation each : seen) without.add(each.reading());
-        Suggestion next = dictionary.findNext(left, without).orElse(null);
+        Suggestion next = model.dictionary().findNext(left, without).orElse(null);
         List<String> notes = new ArrayList<>();
         List<List<Cell>> rows = new ArrayList<>();
         if (next == null) {
@@ -148,7 +149,7 @@ public final class DiagnosisLists {
         } else {
             notes.add(wording.capitalised(words.whole(next.reading())));
             notes.add(wording.text("diagnosis.next.how"));
-            caution(next.reading(), notes);
+            notes.addAll(cautions(next.reading()));
             for (Shown value : Shown.values()) {
                 Integer count = next.left().get(value);
                 if (count != null) rows.add(next(next.reading(), value, count));
@@ -166,8 +167,9 @@ public final class DiagnosisLists {
                 rows.isEmpty() ? List.of() : List.of(new Listing.Group("", rows)));
     }
 
-    /** Where the hand goes; a look at a display needs none. */
-    private void caution(PlannedReading planned, List<String> notes) {
+    /** What to heed before a reading is taken, where the hand goes; nothing where a look at a display will do. */
+    public List<String> cautions(PlannedReading planned) {
+        List<String> cautions = new ArrayList<>();
         boolean isLook = switch (planned.reading().kind()) {
             case MODE, POSITION, INPUT, OUTPUT, BUS, METER, SETTING -> true;
             case CONTACT,
@@ -183,9 +185,11 @@ public final class DiagnosisLists {
                     CORE_CONTINUITY,
                     BUS_RESISTANCE -> false;
         };
-        if (planned.situation().isDead() || planned.lifted() != null) notes.add(wording.text("diagnosis.caution.dead"));
+        if (planned.situation().isDead() || planned.lifted() != null)
+            cautions.add(wording.text("diagnosis.caution.dead"));
         if (!planned.situation().isDead() && (!isLook || planned.lifted() != null))
-            notes.add(wording.text("diagnosis.caution.live"));
+            cautions.add(wording.text("diagnosis.caution.live"));
+        return cautions;
     }
 
     private List<Cell> next(PlannedReading planned, Shown value, int count) {
@@ -196,19 +200,19 @@ public final class DiagnosisLists {
                 Cell.of(count));
     }
 
-    /** Everything that can be read, or what a word occurs in. */
-    public Listing readings(String word) {
-        String wanted = word.toLowerCase(Locale.ROOT);
+    /** Everything that can be read, or that in which each of these words occurs. */
+    public Listing readings(String words) {
+        List<String> wanted = List.of(words.strip().toLowerCase(Locale.ROOT).split("\\s+"));
         List<Listing.Group> groups = new ArrayList<>();
-        for (PlannedReading planned : dictionary.run().procedure().readings()) {
-            String whole = words.whole(planned);
-            if (!planned.id().toLowerCase(Locale.ROOT).contains(wanted)
-                    && !whole.toLowerCase(Locale.ROOT).contains(wanted)) continue;
-            Shown should = dictionary.run().expected(planned);
+        for (PlannedReading planned : model.run().procedure().readings()) {
+            String whole = this.words.whole(planned);
+            String text = (planned.id() + " " + whole).toLowerCase(Locale.ROOT);
+            if (!wanted.stream().allMatch(text::contains)) continue;
+            Shown should = model.run().expected(planned);
             List<Cell> cells = List.of(
                     Cell.of(planned.id()),
                     Cell.of(whole),
-                    Cell.of(words.shown(planned.reading(), should), should.name()),
+                    Cell.of(this.words.shown(planned.reading(), should), should.name()),
                     Cell.of(String.join(", ", values(planned))));
             groups.add(new Listing.Group(planned.id(), List.of(cells)));
         }
