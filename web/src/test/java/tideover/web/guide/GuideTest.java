@@ -38,6 +38,10 @@ class GuideTest extends BrowserTest {
         for (String stop :
                 List.of("survey", "circuits", "findings", "diagram", "network", "wiring", "handover", "history"))
             stops.put(stop, site + "/" + stop);
+        stops.put(
+                "diagnosis",
+                site
+                        + "/wiring/diagnosis?call=lockout&answer=no&seen=island-unloaded/position:islanding-switch%3Dclosed");
         stops.put("limits", site + "/limits");
         stops.put("facts", site + "/things/oven");
         stops.put("calculation", site + "/findings/overload.design/dishwasher");

@@ -43,7 +43,8 @@ class PrintTest extends BrowserTest {
                 "network/oven",
                 "wiring",
                 "handover",
-                "limits"
+                "limits",
+                "wiring/diagnosis?call=bus&answer=no"
             })
     void eachPageIsPrintedOnA4WithoutWhatIsThereToBeClicked(String name) throws IOException, InterruptedException {
         String site = desk.importExample("town-house.yaml");

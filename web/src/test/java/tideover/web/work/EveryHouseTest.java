@@ -75,8 +75,14 @@ class EveryHouseTest {
         String site = desk.importSite(house);
         Visitor visitor = desk.visitor();
         for (String page : List.of(
-                "/findings", "/findings?show=met", "/findings?show=open", "/limits", "/handover", "/findings.json"))
-            assertShown(visitor, site + page);
+                "/findings",
+                "/findings?show=met",
+                "/findings?show=open",
+                "/limits",
+                "/wiring/diagnosis",
+                "/wiring/diagnosis?situation=connected",
+                "/handover",
+                "/findings.json")) assertShown(visitor, site + page);
         for (String state : STATES) {
             assertShown(visitor, site + "/diagram?state=" + state);
             assertShown(visitor, site + "/network?state=" + state);
