@@ -18,8 +18,6 @@ import org.junit.jupiter.api.BeforeAll;
  * nothing may have gone wrong in any window.
  */
 public abstract class BrowserTest {
-    private static final double PATIENCE_MS = 10_000;
-
     /** The workbench of this class. */
     protected static Desk desk;
 
@@ -63,8 +61,7 @@ public abstract class BrowserTest {
 
     /** A window of somebody who was not let in. */
     protected final Page strangersPage(NewContextOptions options) {
-        BrowserContext window = Chromium.browser().newContext(options);
-        window.setDefaultTimeout(PATIENCE_MS);
+        BrowserContext window = Chromium.window(options);
         watch.over(window);
         windows.add(window);
         return window.newPage();

@@ -1,8 +1,11 @@
 package tideover.web.trial;
 
 import com.microsoft.playwright.Browser;
+import com.microsoft.playwright.Browser.NewContextOptions;
+import com.microsoft.playwright.BrowserContext;
 import com.microsoft.playwright.BrowserType.LaunchOptions;
 import com.microsoft.playwright.Playwright;
+import com.microsoft.playwright.assertions.PlaywrightAssertions;
 import java.io.File;
 import java.nio.file.Files;
 import java.nio.file.Path;
@@ -19,17 +22,28 @@ final class Chromium {
     private static final List<String> BROWSERS = List.of("chromium", "chromium-browser", "google-chrome", "chrome");
     private static final List<String> SCRIPT_RUNNERS = List.of("node", "nodejs");
 
+    /** What takes longer never comes; a busy machine may take ten times what a quiet one does. */
+    private static final double PATIENCE_MS = 30_000;
+
     private static @Nullable Browser browser;
 
     private Chromium() {}
 
     /** The one browser; it ends with the tests. */
-    static synchronized Browser browser() {
+    private static synchronized Browser browser() {
         if (browser == null) browser = start();
         return browser;
     }
 
+    /** A further window. */
+    static BrowserContext window(NewContextOptions options) {
+        BrowserContext window = browser().newContext(options);
+        window.setDefaultTimeout(PATIENCE_MS);
+        return window;
+    }
+
     private static Browser start() {
+        PlaywrightAssertions.setDefaultAssertionTimeout(PATIENCE_MS);
         Map<String, String> environment = new HashMap<>(System.getenv());
         // The driver that Playwright would bring is ten times the size of all else.
         environment.put("PLAYWRIGHT_NODEJS_PATH", require("PLAYWRIGHT_NODEJS_PATH", SCRIPT_RUNNERS, "nodejs"));

@@ -129,9 +129,7 @@ public final class ServedProcess implements Asked, AutoCloseable {
 
     /** A window of the browser that is let in; whoever asks for it closes its context. */
     public Page page() {
-        Page page = Chromium.browser()
-                .newContext(new NewContextOptions().setLocale("en-GB"))
-                .newPage();
+        Page page = Chromium.window(new NewContextOptions().setLocale("en-GB")).newPage();
         page.navigate(startAddress());
         return page;
     }
