@@ -160,16 +160,7 @@ public final class Desk {
 
     private String sentence(InputProblem problem) {
         String what = wording().of(problem.phrase());
-        // Sentences about a file as a whole often begin with its name.
-        if (problem.line() == 0 && what.startsWith(problem.file())) return what;
-        return problem.line() == 0
-                ? sentence("problem.inFile", problem.file(), what)
-                : sentence(
-                        "problem.atLine",
-                        problem.file(),
-                        String.valueOf(problem.line()),
-                        String.valueOf(problem.column()),
-                        what);
+        return wording().at(problem.file(), problem.line(), problem.column(), what);
     }
 
     /** Writes a file whole or not at all. @throws Refusal if it cannot be written */

@@ -239,6 +239,20 @@ public final class Wording {
         return of(Phrase.of(key));
     }
 
+    /**
+     * A sentence about a file with the place before it, where it does not begin with that file itself.
+     *
+     * @param file   empty where it is about none
+     * @param line   from 1; 0 for the file as a whole
+     * @param column from 1
+     */
+    public String at(String file, long line, long column, String sentence) {
+        if (file.isEmpty() || line == 0 && sentence.startsWith(file)) return sentence;
+        return line == 0
+                ? text("problem.inFile", file, sentence)
+                : text("problem.atLine", file, String.valueOf(line), String.valueOf(column), sentence);
+    }
+
     /** "a, b and c". */
     public String joined(List<String> parts) {
         if (parts.isEmpty()) return "–";

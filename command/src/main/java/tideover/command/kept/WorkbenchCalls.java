@@ -106,18 +106,12 @@ final class WorkbenchCalls {
     }
 
     private String sentence(JsonValue problem) {
-        String what = problem.at("sentence").text();
-        String file = problem.at("file").text();
-        long line = problem.at("line").number();
-        if (file.isEmpty() || line == 0 && what.startsWith(file)) return what;
-        return line == 0
-                ? desk.sentence("problem.inFile", file, what)
-                : desk.sentence(
-                        "problem.atLine",
-                        file,
-                        String.valueOf(line),
-                        String.valueOf(problem.at("column").number()),
-                        what);
+        return desk.wording()
+                .at(
+                        problem.at("file").text(),
+                        problem.at("line").number(),
+                        problem.at("column").number(),
+                        problem.at("sentence").text());
     }
 
     Refusal silent() {

@@ -201,18 +201,18 @@ public final class DiagnosisLists {
     }
 
     /** Everything that can be read, or that in which each of these words occurs. */
-    public Listing readings(String words) {
-        List<String> wanted = List.of(words.strip().toLowerCase(Locale.ROOT).split("\\s+"));
+    public Listing readings(String search) {
+        List<String> wanted = List.of(search.strip().toLowerCase(Locale.ROOT).split("\\s+"));
         List<Listing.Group> groups = new ArrayList<>();
         for (PlannedReading planned : model.run().procedure().readings()) {
-            String whole = this.words.whole(planned);
+            String whole = words.whole(planned);
             String text = (planned.id() + " " + whole).toLowerCase(Locale.ROOT);
             if (!wanted.stream().allMatch(text::contains)) continue;
             Shown should = model.run().expected(planned);
             List<Cell> cells = List.of(
                     Cell.of(planned.id()),
                     Cell.of(whole),
-                    Cell.of(this.words.shown(planned.reading(), should), should.name()),
+                    Cell.of(words.shown(planned.reading(), should), should.name()),
                     Cell.of(String.join(", ", values(planned))));
             groups.add(new Listing.Group(planned.id(), List.of(cells)));
         }
