@@ -3,7 +3,7 @@ package tideover.web.start;
 import java.nio.file.Path;
 import tideover.files.FieldTable;
 import tideover.store.Store;
-import tideover.web.work.OwnRules;
+import tideover.web.work.RulesByCountry;
 
 /**
  * What there is before the workbench starts.
@@ -12,4 +12,4 @@ import tideover.web.work.OwnRules;
  * @param folder where it lies
  * @param rules  what sites are judged by
  */
-record Opened(Store store, Path folder, FieldTable fields, OwnRules rules, Preparation preparation) {}
+record Opened(Store store, Path folder, FieldTable fields, RulesByCountry rules, Preparation preparation) {}

@@ -18,7 +18,7 @@ import tideover.papers.Wording;
 import tideover.store.DataFolder;
 import tideover.store.Store;
 import tideover.store.database.StoreRefusal;
-import tideover.web.work.OwnRules;
+import tideover.web.work.RulesByCountry;
 
 /** Opens the store and serves it; of {@code demo}, with invented sites in a folder of its own. */
 @Command(name = "tideover", resourceBundle = "tideover.web.help", mixinStandardHelpOptions = true)
@@ -67,10 +67,11 @@ final class ServeCommand implements Callable<Integer> {
         Preparation preparation = Preparation.begin();
         FieldTable fields = FieldTable.load();
         Wording words = Wording.of(Locale.ENGLISH, fields);
-        OwnRules own = new OwnRules(rules);
-        List<InputProblem> problems = own.problems();
+        RulesByCountry own = new RulesByCountry(rules);
+        List<InputProblem> problems = own.read();
         if (!problems.isEmpty()) {
-            for (InputProblem problem : problems) err.println(sentence(problem, words));
+            for (InputProblem problem : problems)
+                err.println(words.at(problem.file(), problem.line(), problem.column(), words.of(problem.phrase())));
             return REFUSED;
         }
         Path folder = data != null ? data : what == What.DEMO ? Path.of("tideover-demo") : DataFolder.usual();
@@ -82,7 +83,7 @@ final class ServeCommand implements Callable<Integer> {
         }
     }
 
-    private int serve(Path folder, Preparation preparation, FieldTable fields, OwnRules own, Wording words) {
+    private int serve(Path folder, Preparation preparation, FieldTable fields, RulesByCountry own, Wording words) {
         Store store;
         try {
             store = Store.open(folder, fields);
@@ -108,16 +109,5 @@ final class ServeCommand implements Callable<Integer> {
             err.println(words.text("serve.portTaken", Integer.toString(taken.port())));
             return REFUSED;
         }
-    }
-
-    private static String sentence(InputProblem problem, Wording words) {
-        String what = words.of(problem.phrase());
-        if (problem.line() == 0) return words.text("problem.inFile", problem.file(), what);
-        return words.text(
-                "problem.atLine",
-                problem.file(),
-                Integer.toString(problem.line()),
-                Integer.toString(problem.column()),
-                what);
     }
 }

@@ -23,7 +23,7 @@ import tideover.web.Workbench;
 import tideover.web.guard.AccessKey;
 import tideover.web.guard.Entrance;
 import tideover.web.guard.StartTokens;
-import tideover.web.work.OwnRules;
+import tideover.web.work.RulesByCountry;
 
 /** A workbench that runs. */
 public final class Serving implements AutoCloseable {
@@ -90,7 +90,7 @@ public final class Serving implements AutoCloseable {
             // Not the context's to close as long as it has not started: the next try needs it.
             beans.getBeanFactory().registerSingleton(STORE, opened.store());
             beans.registerBean(FieldTable.class, opened::fields);
-            beans.registerBean(OwnRules.class, opened::rules);
+            beans.registerBean(RulesByCountry.class, opened::rules);
             beans.registerBean(Assessor.class, opened.preparation()::assessor);
             beans.registerBean(AccessKey.class, () -> key);
             beans.registerBean(StartTokens.class, () -> tokens);

@@ -24,7 +24,7 @@ public final class Works {
     private final Store store;
     private final Assessor assessor;
     private final SlowFindings slow;
-    private final OwnRules rules;
+    private final RulesByCountry rules;
     private final Map<VariantId, Work> kept = new LinkedHashMap<>(16, 0.75f, true) {
         private static final long serialVersionUID = 1;
 
@@ -34,7 +34,7 @@ public final class Works {
         }
     };
 
-    Works(Store store, Assessor assessor, OwnRules rules) {
+    Works(Store store, Assessor assessor, RulesByCountry rules) {
         this.store = store;
         this.assessor = assessor;
         this.rules = rules;

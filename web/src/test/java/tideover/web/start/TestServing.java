@@ -4,7 +4,7 @@ import java.nio.file.Path;
 import java.util.List;
 import tideover.files.FieldTable;
 import tideover.store.Store;
-import tideover.web.work.OwnRules;
+import tideover.web.work.RulesByCountry;
 
 /** Starts the workbench for tests of any area, on whatever port is free. */
 public final class TestServing {
@@ -19,7 +19,7 @@ public final class TestServing {
     public static Serving start(Store store, Path folder, FieldTable fields) {
         try {
             return Serving.start(
-                    new Opened(store, folder, fields, new OwnRules(List.of()), Preparation.begin()), 0, "/");
+                    new Opened(store, folder, fields, new RulesByCountry(List.of()), Preparation.begin()), 0, "/");
         } catch (Serving.PortTaken e) {
             throw new IllegalStateException("no port is free", e);
         }
