@@ -71,8 +71,8 @@ public final class Assessor {
     }
 
     /**
-     * The same findings without what was computed on the way to them, ten times their size: for whoever keeps many. What
-     * is asked of the studies later is computed anew.
+     * The same findings without what was computed on the way to them, which takes most of the room: for whoever keeps
+     * many. What is asked of the studies later is computed anew.
      */
     public Assessment withoutResults(Assessment judged) {
         return new Assessment(

@@ -1,6 +1,7 @@
 package tideover.engine.network.flow;
 
 import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.assertThatThrownBy;
 import static org.assertj.core.api.Assertions.within;
 
 import java.util.List;
@@ -59,6 +60,46 @@ class FourWireNetworkTest {
         double lineToLineV = Math.sqrt(3) * 230;
         assertThat(flow.voltageV(l2, neutral).magnitude()).isCloseTo(lineToLineV * 230 / 253, within(1e-4));
         assertThat(flow.voltageV(l1, neutral).magnitude()).isCloseTo(lineToLineV * 23 / 253, within(1e-4));
+    }
+
+    @Test
+    void otherLoadsWhereTheNetworkHasRoomDivideTheVoltageAsIfBuiltIn() {
+        FourWireNetwork.Builder builder = FourWireNetwork.builder();
+        int l1 = builder.point();
+        int l2 = builder.point();
+        int neutral = builder.point();
+        builder.source(FourWireNetwork.EARTH, l1, Phasor.polar(230, 0), Phasor.of(1));
+        builder.source(FourWireNetwork.EARTH, l2, Phasor.polar(230, -120), Phasor.of(1));
+        builder.load(PowerLoad.constantPower(l1, neutral, 50, 0, 230));
+        builder.load(PowerLoad.constantPower(l2, neutral, 50, 0, 230));
+        // Other order, other behaviour, one more than before.
+        FourWireNetwork network = builder.build()
+                .withLoads(List.of(
+                        PowerLoad.impedance(l2, neutral, 230, 0, 230),
+                        PowerLoad.impedance(l1, neutral, 1150, 0, 230),
+                        PowerLoad.impedance(l1, neutral, 1150, 0, 230)));
+        // 1 Ω twice, 23 Ω and 230 Ω in series.
+        double currentA = Math.sqrt(3) * 230 / 255;
+        Flow flow = solve(network);
+        assertThat(flow.voltageV(l2, neutral).magnitude()).isCloseTo(currentA * 230, within(1e-4));
+        assertThat(flow.voltageV(l1, neutral).magnitude()).isCloseTo(currentA * 23, within(1e-4));
+    }
+
+    @Test
+    void aLoadBetweenPointsThatNothingConnectsFindsNoRoom() {
+        FourWireNetwork.Builder builder = FourWireNetwork.builder();
+        int source = builder.point();
+        int one = builder.point();
+        int other = builder.point();
+        builder.source(FourWireNetwork.EARTH, source, Phasor.of(230), Phasor.of(1));
+        builder.branch(source, one, Phasor.of(1));
+        builder.branch(source, other, Phasor.of(1));
+        FourWireNetwork network = builder.build();
+        PowerLoad across = PowerLoad.impedance(one, other, 100, 0, 230);
+        assertThat(network.hasRoomFor(PowerLoad.impedance(one, source, 100, 0, 230)))
+                .isTrue();
+        assertThat(network.hasRoomFor(across)).isFalse();
+        assertThatThrownBy(() -> network.withLoads(List.of(across))).isInstanceOf(IllegalArgumentException.class);
     }
 
     @Test
