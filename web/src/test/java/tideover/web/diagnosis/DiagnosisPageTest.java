@@ -221,9 +221,7 @@ class DiagnosisPageTest extends BrowserTest {
         Page dark = page(options(screen).setColorScheme(ColorScheme.DARK));
         for (String query : List.of("", "?call=bus&answer=yes&answer=no&answer=yes&word=qa1&" + SWITCH_CLOSED)) {
             assertOpenToAll(open(light, page + query));
-            assertThat(light.evaluate("document.documentElement.scrollWidth <= innerWidth"))
-                    .as(query)
-                    .isEqualTo(true);
+            assertFitsItsScreen(light);
             assertOpenToAll(open(dark, page + query));
         }
     }

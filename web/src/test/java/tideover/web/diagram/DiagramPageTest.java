@@ -154,8 +154,7 @@ class DiagramPageTest extends BrowserTest {
         String site = desk.importExample("town-house.yaml");
         Page page = open(page(screen), site + "/diagram");
         assertOpenToAll(page);
-        assertThat(page.evaluate("document.documentElement.scrollWidth <= innerWidth"))
-                .isEqualTo(true);
+        assertFitsItsScreen(page);
         assertOpenToAll(open(page(options(screen).setColorScheme(ColorScheme.DARK)), site + "/diagram?state=dark"));
     }
 }

@@ -237,9 +237,7 @@ class FactsTest extends BrowserTest {
                 new String[] {"/things/main-board", "/things/new?kind=inverters", "/survey", "/things/main-earth"}) {
             open(page, site + path);
             assertOpenToAll(page);
-            assertThat(page.evaluate("document.documentElement.scrollWidth - window.innerWidth"))
-                    .as(path)
-                    .isEqualTo(0);
+            assertFitsItsScreen(page);
         }
     }
 

@@ -143,8 +143,7 @@ class HandoverPageTest extends BrowserTest {
         String site = desk.importSite(operatorNotAsked());
         Page page = open(page(screen), site + "/handover");
         assertOpenToAll(page);
-        assertThat(page.evaluate("document.documentElement.scrollWidth <= innerWidth"))
-                .isEqualTo(true);
+        assertFitsItsScreen(page);
         assertOpenToAll(open(page(options(screen).setColorScheme(ColorScheme.DARK)), site + "/handover"));
     }
 }

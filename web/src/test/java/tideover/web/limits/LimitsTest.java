@@ -119,8 +119,7 @@ class LimitsTest extends BrowserTest {
         String site = desk.importExample("town-house.yaml");
         Page page = open(page(screen), site + "/limits");
         assertOpenToAll(page);
-        assertThat(page.evaluate("document.documentElement.scrollWidth <= innerWidth"))
-                .isEqualTo(true);
+        assertFitsItsScreen(page);
         assertOpenToAll(open(page(options(screen).setColorScheme(ColorScheme.DARK)), site + "/limits"));
     }
 }

@@ -141,8 +141,7 @@ class NetworkPageTest extends BrowserTest {
         String site = desk.importExample("town-house.yaml");
         Page page = open(page(screen), site + "/network");
         assertOpenToAll(page);
-        assertThat(page.evaluate("document.documentElement.scrollWidth <= innerWidth"))
-                .isEqualTo(true);
+        assertFitsItsScreen(page);
         assertOpenToAll(open(page(options(screen).setColorScheme(ColorScheme.DARK)), site + "/network/oven"));
     }
 }

@@ -89,6 +89,13 @@ public abstract class BrowserTest {
                 .isEmpty();
     }
 
+    /** Nothing of the page hangs over the edge of its screen. */
+    protected static void assertFitsItsScreen(Page page) {
+        assertThat(page.evaluate("Math.max(0, document.documentElement.scrollWidth - innerWidth)"))
+                .as("what %s is wider than its screen", page.url())
+                .isEqualTo(0);
+    }
+
     /** Says that a window will report this, as that is what the test is about. */
     protected final void expectTrouble(String pattern) {
         watch.expect(pattern);

@@ -159,9 +159,7 @@ class WiringPageTest extends BrowserTest {
         Page page = page(screen);
         for (String part : new String[] {"power", "states", "terminals", "coverage"}) {
             assertOpenToAll(open(page, site + "/wiring?part=" + part));
-            assertThat(page.evaluate("document.documentElement.scrollWidth <= innerWidth"))
-                    .as(part)
-                    .isEqualTo(true);
+            assertFitsItsScreen(page);
         }
         assertOpenToAll(open(page(options(screen).setColorScheme(ColorScheme.DARK)), site + "/wiring"));
     }
